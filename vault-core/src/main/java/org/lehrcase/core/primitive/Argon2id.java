@@ -64,15 +64,23 @@ public final class Argon2id {
    * @return the derived key
    */
   public static SecretBytes derive(byte[] secret, byte[] salt, Cost cost, int sizeBytes) {
+    return generate(parameters(salt, cost).build(), secret, sizeBytes);
+  }
+
+  /** Names version, type and cost; the vectors add the RFC's secret and associated data. */
+  static Argon2Parameters.Builder parameters(byte[] salt, Cost cost) {
+    return new Argon2Parameters.Builder(Argon2Parameters.ARGON2_id)
+        .withVersion(Argon2Parameters.ARGON2_VERSION_13)
+        .withMemoryAsKB(cost.memoryKib())
+        .withIterations(cost.passes())
+        .withParallelism(cost.lanes())
+        .withSalt(salt);
+  }
+
+  /** Runs the function. */
+  static SecretBytes generate(Argon2Parameters parameters, byte[] secret, int sizeBytes) {
     Argon2BytesGenerator argon2 = new Argon2BytesGenerator();
-    argon2.init(
-        new Argon2Parameters.Builder(Argon2Parameters.ARGON2_id)
-            .withVersion(Argon2Parameters.ARGON2_VERSION_13)
-            .withMemoryAsKB(cost.memoryKib())
-            .withIterations(cost.passes())
-            .withParallelism(cost.lanes())
-            .withSalt(salt)
-            .build());
+    argon2.init(parameters);
     byte[] derived = new byte[sizeBytes];
     argon2.generateBytes(secret, derived);
     return SecretBytes.taking(derived);

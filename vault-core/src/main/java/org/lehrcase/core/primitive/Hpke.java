@@ -4,7 +4,6 @@ import org.bouncycastle.crypto.AsymmetricCipherKeyPair;
 import org.bouncycastle.crypto.InvalidCipherTextException;
 import org.bouncycastle.crypto.hpke.HPKE;
 import org.bouncycastle.crypto.hpke.HPKEContextWithEncapsulation;
-import org.bouncycastle.crypto.params.AsymmetricKeyParameter;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.Octets;
 
@@ -44,14 +43,6 @@ public final class Hpke {
     }
   }
 
-  /** Seals with a given ephemeral key: only for the vectors of RFC 9180 and in this package. */
-  static Sealed seal(byte[] recipient, byte[] info, byte[] clear, byte[] ephemeralSeed)
-      throws InvalidCipherTextException {
-    HPKE hpke = suite();
-    AsymmetricCipherKeyPair ephemeral = hpke.deriveKeyPair(ephemeralSeed);
-    return sealed(hpke.setupBaseS(hpke.deserializePublicKey(recipient), info, ephemeral), clear);
-  }
-
   /**
    * Opens a message sealed to the given key.
    *
@@ -86,10 +77,5 @@ public final class Hpke {
   private static HPKE suite() {
     return new HPKE(
         HPKE.mode_base, HPKE.kem_X25519_SHA256, HPKE.kdf_HKDF_SHA256, HPKE.aead_AES_GCM256);
-  }
-
-  /** Serialises a public key for the vectors' comparison. */
-  static byte[] publicBytes(AsymmetricKeyParameter key) {
-    return suite().serializePublicKey(key);
   }
 }
