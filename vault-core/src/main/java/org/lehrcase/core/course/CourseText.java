@@ -1,0 +1,122 @@
+package org.lehrcase.core.course;
+
+import java.text.Normalizer;
+import java.util.regex.Pattern;
+
+/**
+ * The rules for text that a person reads on a page and that came from somebody else's file.
+ *
+ * <p>A name is at most {@value #MAX_NAME} characters in Unicode normalisation form C (Unicode
+ * Standard Annex 15) without control characters, line breaks, unpaired surrogates, or the
+ * directional characters of Unicode Standard Annex 9 that could make one name look like another.
+ */
+public final class CourseText {
+
+  /** Most characters (code points) of a name or a title. */
+  public static final int MAX_NAME = 100;
+
+  /** Most characters (code points) of a summary, a description or a correction. */
+  public static final int MAX_PARAGRAPH = 4000;
+
+  private static final Pattern SERIES = Pattern.compile("[a-z0-9]([a-z0-9-]{0,30}[a-z0-9])?");
+
+  private CourseText() {}
+
+  /**
+   * Gives the text back if it may stand as a name.
+   *
+   * @throws IllegalArgumentException if it is blank, too long, not in form C, or holds a character
+   *     that a name must not have
+   */
+  public static String name(String text) {
+    if (text.isBlank()) {
+      throw new IllegalArgumentException("a name is empty");
+    }
+    return line(text, MAX_NAME);
+  }
+
+  /**
+   * Gives the text back if it may stand on one line; it may be empty.
+   *
+   * @param maxCharacters most code points
+   * @throws IllegalArgumentException if it is too long or holds a forbidden character
+   */
+  public static String line(String text, int maxCharacters) {
+    return checked(text, maxCharacters, false);
+  }
+
+  /**
+   * Gives the text back if it may stand as a paragraph: the rules of a name, but line feeds are
+   * welcome, it may be empty, and it may have {@value #MAX_PARAGRAPH} characters.
+   *
+   * @throws IllegalArgumentException if it is too long or holds a forbidden character
+   */
+  public static String paragraph(String text) {
+    return checked(text, MAX_PARAGRAPH, true);
+  }
+
+  /**
+   * Gives the text back if it is a series id: 1 to 32 of {@code a-z}, {@code 0-9} and hyphens
+   * inside.
+   *
+   * @throws IllegalArgumentException if it has any other shape
+   */
+  public static String seriesId(String text) {
+    if (!SERIES.matcher(text).matches()) {
+      throw new IllegalArgumentException(
+          "a series id has 1 to 32 of a-z, 0-9 and hyphens inside, for example: brush");
+    }
+    return text;
+  }
+
+  /**
+   * Makes text that a teacher typed fit for {@link #name}: form C, forbidden characters and line
+   * breaks become spaces, runs of spaces become one, and what is too long is cut.
+   *
+   * @return the cleaned text; blank if nothing was left
+   */
+  public static String tidied(String text) {
+    var clean = new StringBuilder(text.length());
+    Normalizer.normalize(text, Normalizer.Form.NFC)
+        .codePoints()
+        .map(c -> isForbidden(c) || Character.isWhitespace(c) ? ' ' : c)
+        .forEach(clean::appendCodePoint);
+    String spaced = clean.toString().replaceAll(" {2,}", " ").strip();
+    int characters = spaced.codePointCount(0, spaced.length());
+    return characters <= MAX_NAME
+        ? spaced
+        : spaced.substring(0, spaced.offsetByCodePoints(0, MAX_NAME)).strip();
+  }
+
+  private static String checked(String text, int maxCharacters, boolean lineFeeds) {
+    if (text.codePointCount(0, text.length()) > maxCharacters) {
+      throw new IllegalArgumentException("a text is longer than " + maxCharacters + " characters");
+    }
+    if (text.codePoints().anyMatch(c -> isForbidden(c) && !(lineFeeds && c == '\n'))) {
+      throw new IllegalArgumentException("a text holds a control or directional character");
+    }
+    if (!Normalizer.isNormalized(text, Normalizer.Form.NFC)) {
+      throw new IllegalArgumentException("a text is not in Unicode form C");
+    }
+    return text;
+  }
+
+  private static boolean isForbidden(int codePoint) {
+    int type = Character.getType(codePoint);
+    return type == Character.CONTROL
+        || type == Character.SURROGATE
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR
+        || codePoint == 0xFEFF
+        || isDirectional(codePoint);
+  }
+
+  /** The explicit directional formatting characters of Unicode Standard Annex 9, section 2. */
+  private static boolean isDirectional(int codePoint) {
+    return codePoint == 0x061C
+        || codePoint == 0x200E
+        || codePoint == 0x200F
+        || (codePoint >= 0x202A && codePoint <= 0x202E)
+        || (codePoint >= 0x2066 && codePoint <= 0x2069);
+  }
+}
