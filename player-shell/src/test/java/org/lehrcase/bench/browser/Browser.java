@@ -1,0 +1,154 @@
+package org.lehrcase.bench.browser;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A headless Chromium with a profile of its own. Close it; it ends its own processes. */
+public final class Browser implements AutoCloseable {
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
+
+  private final ChromeDriver driver;
+
+  private Browser(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  /**
+   * Starts a browser.
+   *
+   * @param profile an empty folder for its profile and caches
+   * @param widthPixels width of the window
+   * @param heightPixels height of the window
+   * @return the browser
+   */
+  public static Browser start(Path profile, int widthPixels, int heightPixels) {
+    System.setProperty("SE_OFFLINE", "true");
+    InstalledChromium installed = InstalledChromium.find();
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(installed.browser().toString());
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--disable-dev-shm-usage",
+        "--autoplay-policy=no-user-gesture-required",
+        "--user-data-dir=" + profile,
+        "--window-size=" + widthPixels + "," + heightPixels);
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(installed.driver().toFile())
+            .usingAnyFreePort()
+            .build();
+    return new Browser(new ChromeDriver(service, options));
+  }
+
+  /**
+   * Returns the driver, for what this class has no word for.
+   *
+   * @return the driver
+   */
+  public ChromeDriver driver() {
+    return driver;
+  }
+
+  /**
+   * Goes to an address.
+   *
+   * @param address http or file address
+   */
+  public void go(String address) {
+    driver.get(address);
+  }
+
+  /**
+   * Runs a script in the page.
+   *
+   * @param script body of a function
+   * @param arguments its arguments
+   * @return what the script returns
+   */
+  public Object run(String script, Object... arguments) {
+    return ((JavascriptExecutor) driver).executeScript(script, arguments);
+  }
+
+  /**
+   * Runs a script that calls its last argument back.
+   *
+   * @param script body of a function
+   * @param arguments its arguments
+   * @return what the script passed to the callback
+   */
+  public Object runAsync(String script, Object... arguments) {
+    driver.manage().timeouts().scriptTimeout(PATIENCE);
+    return ((JavascriptExecutor) driver).executeAsyncScript(script, arguments);
+  }
+
+  /**
+   * Waits for an element.
+   *
+   * @param css its selector
+   * @return the element, once it is there and shown
+   */
+  public WebElement see(String css) {
+    return wait("no visible " + css)
+        .until(
+            d -> {
+              try {
+                return d.findElements(By.cssSelector(css)).stream()
+                    .filter(WebElement::isDisplayed)
+                    .findFirst()
+                    .orElse(null);
+              } catch (StaleElementReferenceException e) {
+                return null;
+              }
+            });
+  }
+
+  /**
+   * Waits for a condition.
+   *
+   * @param what what is waited for, for the message
+   * @param condition asked again and again
+   */
+  public void until(String what, BooleanSupplier condition) {
+    wait(what).until(d -> condition.getAsBoolean());
+  }
+
+  /**
+   * Waits for a value.
+   *
+   * @param <T> the type of the value
+   * @param what what is waited for, for the message
+   * @param value asked until it is not null and not false
+   * @return the value
+   */
+  public <T> T get(String what, Supplier<T> value) {
+    return wait(what).until(d -> value.get());
+  }
+
+  private WebDriverWait wait(String message) {
+    WebDriverWait wait = new WebDriverWait(driver, PATIENCE, Duration.ofMillis(50));
+    wait.withMessage(message);
+    return wait;
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}
