@@ -1,0 +1,58 @@
+package org.lehrcase.core.seal;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+
+/** Where sealed bytes go, written by position and by several threads. */
+interface SealTarget extends Closeable {
+  /** Writes all of {@code bytes} at {@code position}. */
+  void writeAt(long position, ByteBuffer bytes) throws IOException;
+
+  /** Brings everything written so far to the medium. */
+  void force() throws IOException;
+
+  /** Returns a target over a new file; an existing one is never written to. */
+  static SealTarget newFile(Path file) throws IOException {
+    FileChannel channel =
+        FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    return new SealTarget() {
+      @Override
+      public void writeAt(long position, ByteBuffer bytes) throws IOException {
+        long at = position;
+        while (bytes.hasRemaining()) {
+          at += channel.write(bytes, at);
+        }
+      }
+
+      @Override
+      public void force() throws IOException {
+        channel.force(true);
+      }
+
+      @Override
+      public void close() throws IOException {
+        channel.close();
+      }
+    };
+  }
+
+  /** Returns a target over an array of the size of the part file. */
+  static SealTarget array(byte[] sealed) {
+    return new SealTarget() {
+      @Override
+      public void writeAt(long position, ByteBuffer bytes) {
+        bytes.get(sealed, Math.toIntExact(position), bytes.remaining());
+      }
+
+      @Override
+      public void force() {}
+
+      @Override
+      public void close() {}
+    };
+  }
+}
