@@ -2,6 +2,7 @@ package org.lehrcase.bench.browser;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.openqa.selenium.By;
@@ -11,7 +12,6 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A headless Chromium with a profile of its own. Close it; it ends its own processes. */
 public final class Browser implements AutoCloseable {
@@ -105,18 +105,18 @@ public final class Browser implements AutoCloseable {
    * @return the element, once it is there and shown
    */
   public WebElement see(String css) {
-    return wait("no visible " + css)
-        .until(
-            d -> {
-              try {
-                return d.findElements(By.cssSelector(css)).stream()
-                    .filter(WebElement::isDisplayed)
-                    .findFirst()
-                    .orElse(null);
-              } catch (StaleElementReferenceException e) {
-                return null;
-              }
-            });
+    return get(
+        "a visible " + css,
+        () -> {
+          try {
+            return driver.findElements(By.cssSelector(css)).stream()
+                .filter(WebElement::isDisplayed)
+                .findFirst()
+                .orElse(null);
+          } catch (StaleElementReferenceException e) {
+            return null;
+          }
+        });
   }
 
   /**
@@ -126,7 +126,7 @@ public final class Browser implements AutoCloseable {
    * @param condition asked again and again
    */
   public void until(String what, BooleanSupplier condition) {
-    wait(what).until(d -> condition.getAsBoolean());
+    get(what, () -> condition.getAsBoolean() ? Boolean.TRUE : null);
   }
 
   /**
@@ -134,17 +134,20 @@ public final class Browser implements AutoCloseable {
    *
    * @param <T> the type of the value
    * @param what what is waited for, for the message
-   * @param value asked until it is not null and not false
+   * @param value asked until it is not null
    * @return the value
    */
   public <T> T get(String what, Supplier<T> value) {
-    return wait(what).until(d -> value.get());
-  }
-
-  private WebDriverWait wait(String message) {
-    WebDriverWait wait = new WebDriverWait(driver, PATIENCE, Duration.ofMillis(50));
-    wait.withMessage(message);
-    return wait;
+    long deadlineNanos = System.nanoTime() + PATIENCE.toNanos();
+    while (System.nanoTime() < deadlineNanos) {
+      T found = value.get();
+      if (found != null) {
+        return found;
+      }
+      LockSupport.parkNanos(50_000_000L);
+    }
+    throw new AssertionError(
+        "waited " + PATIENCE + " for " + what + " at " + driver.getCurrentUrl());
   }
 
   @Override
