@@ -58,9 +58,16 @@ final class FieldReader {
     return false;
   }
 
-  /** A field starts quoted only if the mark is its first character; doubled marks are one. */
+  private void skipSpaces() {
+    while (hasNext() && text.charAt(position) == ' ') {
+      position++;
+    }
+  }
+
+  /** A field is quoted if the mark is its first character but spaces; doubled marks are one. */
   private String field() {
     var field = new StringBuilder();
+    skipSpaces();
     insideQuotes = take('"');
     while (hasNext()) {
       char c = text.charAt(position);
