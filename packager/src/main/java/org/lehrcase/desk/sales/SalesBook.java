@@ -1,0 +1,169 @@
+package org.lehrcase.desk.sales;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Set;
+
+/**
+ * The sales book of one desk, open for one thread. It holds no key: a stolen copy names buyers and
+ * opens nothing.
+ */
+public final class SalesBook implements AutoCloseable {
+  private static final Set<PosixFilePermission> OWNER_ONLY =
+      PosixFilePermissions.fromString("rw-------");
+
+  private final Database database;
+  private final Clock clock;
+
+  private SalesBook(Database database, Clock clock) {
+    this.database = database;
+    this.clock = clock;
+  }
+
+  /** Steps that are kept together or not at all. */
+  @FunctionalInterface
+  public interface Work<T, E extends Exception> {
+    /**
+     * Does the steps.
+     *
+     * @return the result
+     * @throws SalesException if the book cannot be used
+     * @throws E if the steps refuse; nothing is kept then
+     */
+    T run() throws SalesException, E;
+  }
+
+  /**
+   * Makes a new, empty book, readable by its owner only.
+   *
+   * @param file must not exist
+   * @param clock gives the day and time of entries
+   * @return the open book
+   * @throws IOException if the file exists or cannot be written
+   */
+  public static SalesBook create(Path file, Clock clock) throws IOException {
+    Files.createFile(file, ownerOnly(file));
+    return open(file, clock);
+  }
+
+  /**
+   * Opens a book and brings it to the newest schema.
+   *
+   * @param file an existing book
+   * @param clock gives the day and time of entries
+   * @return the open book
+   * @throws SalesException if the file is no sales book or of a newer version
+   */
+  public static SalesBook open(Path file, Clock clock) throws SalesException {
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new SalesException("There is no sales book at " + file + ".");
+    }
+    Database database = Database.open(file);
+    boolean ready = false;
+    try {
+      Migrations.bringUp(database);
+      ready = true;
+      return new SalesBook(database, clock);
+    } finally {
+      if (!ready) {
+        database.close();
+      }
+    }
+  }
+
+  /**
+   * Runs steps in one transaction.
+   *
+   * @param <T> the result
+   * @param <E> why the steps may refuse
+   * @param work the steps; they use the tables of this book
+   * @return what the steps return
+   * @throws SalesException if the book cannot be used; nothing is kept
+   * @throws E if the steps refuse; nothing is kept
+   */
+  public <T, E extends Exception> T together(Work<T, E> work) throws SalesException, E {
+    return database.transaction(work::run);
+  }
+
+  /**
+   * Returns the buyers.
+   *
+   * @return the table
+   */
+  public People people() {
+    return new People(database);
+  }
+
+  /**
+   * Returns the licenses.
+   *
+   * @return the table
+   */
+  public Licenses licenses() {
+    return new Licenses(database);
+  }
+
+  /**
+   * Returns the places.
+   *
+   * @return the table
+   */
+  public Places places() {
+    return new Places(database);
+  }
+
+  /**
+   * Returns the packed editions.
+   *
+   * @return the table
+   */
+  public Editions editions() {
+    return new Editions(database);
+  }
+
+  /**
+   * Returns the lasting identities of lessons.
+   *
+   * @return the table
+   */
+  public Lessons lessons() {
+    return new Lessons(database);
+  }
+
+  /**
+   * Returns the record of everything that happened.
+   *
+   * @return the table
+   */
+  public Events events() {
+    return new Events(database, clock);
+  }
+
+  /**
+   * Returns the present day, in universal time.
+   *
+   * @return the day that goes on licenses and editions
+   */
+  public LocalDate today() {
+    return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+  }
+
+  @Override
+  public void close() throws SalesException {
+    database.close();
+  }
+
+  private static FileAttribute<?>[] ownerOnly(Path file) {
+    return file.getFileSystem().supportedFileAttributeViews().contains("posix")
+        ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(OWNER_ONLY)}
+        : new FileAttribute<?>[0];
+  }
+}
