@@ -1,0 +1,62 @@
+import { byId, el } from '../dom.js';
+import { openPanel, panelIsOpen } from '../panel.js';
+
+const follow = (id) => byId(id)?.click();
+
+/** Single keys, as gloves are wet. The table is also what `?` shows. */
+export const KEYS = [
+  { keys: [' '], shown: 'Space', text: 'go, stop', run: (s) => s.dispatch('goOrStop') },
+  { keys: ['ArrowLeft'], shown: '←', text: 'back 10 seconds', run: (s) => s.dispatch('skip', -10) },
+  { keys: ['ArrowRight'], shown: '→', text: 'on 10 seconds', run: (s) => s.dispatch('skip', 10) },
+  { keys: [','], shown: ',', text: 'one frame back', run: (s) => s.dispatch('frame', -1) },
+  { keys: ['.'], shown: '.', text: 'one frame on', run: (s) => s.dispatch('frame', 1) },
+  { keys: ['a', 'A'], shown: 'A', text: 'again: loop from here, to here, enough', run: (s) => s.dispatch('again') },
+  { keys: ['-'], shown: '-', text: 'slower', run: (s) => s.dispatch('speedBy', -1) },
+  { keys: ['+', '='], shown: '+', text: 'faster', run: (s) => s.dispatch('speedBy', 1) },
+  { keys: ['1'], shown: '1', text: 'plain speed', run: (s) => s.dispatch('speed', 1) },
+  { keys: ['c', 'C'], shown: 'C', text: 'captions', run: () => follow('captions-button') },
+  { keys: ['s', 'S'], shown: 'S', text: 'sound', run: (s) => s.dispatch('sound') },
+  { keys: ['f', 'F'], shown: 'F', text: 'full screen', run: (s) => s.dispatch('whole') },
+  { keys: ['h', 'H'], shown: 'H', text: 'hold the paper, let it turn', run: (s) => s.dispatch('hold') },
+  { keys: ['PageDown'], shown: 'Page down', text: 'turn the paper', run: (s) => s.dispatch('turn', 1) },
+  { keys: ['PageUp'], shown: 'Page up', text: 'turn the paper back', run: (s) => s.dispatch('turn', -1) },
+  { keys: ['p', 'P'], shown: 'P', text: 'choose a paper', run: () => follow('papers-button') },
+  { keys: ['n', 'N'], shown: 'N', text: 'next lesson', run: () => follow('lesson-after') },
+  { keys: ['b', 'B'], shown: 'B', text: 'lesson before', run: () => follow('lesson-before') },
+  { keys: ['m', 'M'], shown: 'M', text: 'menu', run: () => follow('menu-button') },
+  { keys: ['?'], shown: '?', text: 'these keys', run: () => showKeys() },
+];
+
+export function keyTable() {
+  return el('table', { class: 'keys' },
+    el('thead', { class: 'heard' }, el('tr', {}, el('th', { scope: 'col' }, 'Key'), el('th', { scope: 'col' }, 'What it does'))),
+    el('tbody', {}, KEYS.map((entry) => el('tr', {},
+      el('th', { scope: 'row' }, el('kbd', {}, entry.shown)), el('td', {}, entry.text)))));
+}
+
+export const showKeys = () => openPanel('Keys', keyTable());
+
+/** A key that the focused control needs itself is left to it. */
+function belongsToControl(event) {
+  const { target, key } = event;
+  if (target.matches('input, textarea, select')) {
+    return true;
+  }
+  if (key === ' ') {
+    return target.matches('button, a, summary');
+  }
+  return (key.startsWith('Arrow') || key.startsWith('Page')) && target.matches('[role="slider"]');
+}
+
+export function connectKeys(store) {
+  document.addEventListener('keydown', (event) => {
+    if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || panelIsOpen() || belongsToControl(event)) {
+      return;
+    }
+    const entry = KEYS.find((candidate) => candidate.keys.includes(event.key));
+    if (entry) {
+      event.preventDefault();
+      entry.run(store);
+    }
+  });
+}

@@ -1,0 +1,73 @@
+import { get } from '../api.js';
+import { createStore } from '../store.js';
+import { byId, wakeIcons } from '../dom.js';
+import { errorNotice } from '../notice.js';
+import { DEFAULTS, loadSettings, saveSettings } from '../settings.js';
+import { collectPapers } from './papers.js';
+import { tidyMoments } from './moments.js';
+import { playerEffects, connectPlayer } from './player.js';
+import { loopEffects, connectLoop } from './loop.js';
+import { paperEffects, connectPaper } from './paper.js';
+import { connectCaptions } from './captions.js';
+import { connectControls } from './controls.js';
+import { connectStrip } from './strip.js';
+import { connectPosition } from './position.js';
+import { connectRecovery } from './recovery.js';
+import { connectKeys } from './keys.js';
+import { connectMenu } from './menu.js';
+import { connectTitle } from './title.js';
+
+/** First state of a lesson; everything the controls show is derived from it. */
+const INITIAL = {
+  lesson: null, papers: [], moments: [], settings: DEFAULTS,
+  time: 0, duration: 0, paused: true, speed: 1, muted: false, seeking: false,
+  loop: { from: null, to: null },
+  paperId: null, paperPage: 1, held: false,
+};
+
+const settingsEffects = {
+  settings: ({ detail, state, commit }) => {
+    const settings = { ...state.settings, ...detail };
+    commit({ settings });
+    saveSettings(settings);
+  },
+};
+
+const place = new URLSearchParams(window.location.search);
+
+const fetchLesson = () => get('api/lesson', { e: place.get('e') || '', l: place.get('l') || '' });
+
+function begin(store, lesson, settings) {
+  store.commit({
+    lesson,
+    settings,
+    papers: collectPapers(lesson),
+    moments: tidyMoments(lesson.moments),
+    speed: Number(settings.speed) || 1,
+  });
+  connectTitle(store);
+  connectPlayer(store);
+  connectCaptions(store);
+  connectControls(store);
+  connectLoop(store);
+  connectPaper(store);
+  connectStrip(store);
+  connectPosition(store);
+  connectRecovery(store, fetchLesson);
+  connectKeys(store);
+  connectMenu(store);
+}
+
+async function start() {
+  wakeIcons();
+  document.documentElement.dataset.ready = '';
+  const store = createStore(INITIAL, { ...playerEffects, ...loopEffects, ...paperEffects, ...settingsEffects });
+  try {
+    const [lesson, settings] = await Promise.all([fetchLesson(), loadSettings().catch(() => DEFAULTS)]);
+    begin(store, lesson, settings);
+  } catch (error) {
+    byId('bench').replaceChildren(errorNotice(error));
+  }
+}
+
+start();

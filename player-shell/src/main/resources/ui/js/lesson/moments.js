@@ -1,0 +1,27 @@
+/** Moments of a lesson, in order, with words in one case. */
+export const tidyMoments = (moments) => (moments || [])
+  .map((moment) => ({ ...moment, target: String(moment.target || 'none').toLowerCase() }))
+  .sort((a, b) => a.atMillis - b.atMillis);
+
+/** Index of the moment that the given second belongs to, or -1 before the first. */
+export function momentAt(moments, seconds) {
+  let found = -1;
+  moments.forEach((moment, i) => {
+    if (moment.atMillis / 1000 <= seconds + 0.05) {
+      found = i;
+    }
+  });
+  return found;
+}
+
+const LENGTH = /\b(\d+(?:[.,]\d+)?)\s*(seconds?|s|minutes?|min|hours?|h)\b/i;
+
+/** Seconds of the timer a moment asks for ("let it dry 10 min"), or 0. */
+export function timerSeconds(moment) {
+  const found = LENGTH.exec(moment.text);
+  if (!found) {
+    return 0;
+  }
+  const each = { s: 1, m: 60, h: 3600 }[found[2][0].toLowerCase()];
+  return Math.round(Number(found[1].replace(',', '.')) * each);
+}

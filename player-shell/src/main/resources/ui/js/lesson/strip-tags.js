@@ -1,0 +1,95 @@
+import { byId, button, el, icon, svg } from '../dom.js';
+import { clock } from '../units.js';
+import { momentAt, timerSeconds } from './moments.js';
+import { kindWords, paperFor, signOf } from './papers.js';
+import { placeTags, stripWidth } from './strip-layout.js';
+import { startTimer } from './timers.js';
+
+const LEAST_REM = 4.2;
+const SMALL_REM = 5.5;
+
+const remPixels = () => parseFloat(getComputedStyle(document.documentElement).fontSize);
+
+function tagName(moment, paper) {
+  const opens = paper ? `, opens ${kindWords(paper)} ${paper.title}${moment.page ? ` page ${moment.page}` : ''}` : '';
+  return `${clock(moment.atMillis / 1000)}, ${moment.text}${opens}`;
+}
+
+function tag(moment, store) {
+  const paper = paperFor(moment, store.getState().papers);
+  const name = tagName(moment, paper);
+  const wait = timerSeconds(moment);
+  const run = () => {
+    store.dispatch('seek', moment.atMillis / 1000);
+    store.dispatch('openMoment', moment);
+    if (wait) {
+      byId('said').textContent = '';
+    }
+  };
+  const main = el('button', { type: 'button', class: 'tag', title: name, 'aria-label': name, on: { click: run } },
+    icon(paper ? signOf(paper) : 'moment'),
+    el('span', { class: 'tag-words' }, moment.text, moment.page ? ` · p. ${moment.page}` : ''));
+  const timer = wait
+    ? button({ label: `Start a timer: ${moment.text}`, sign: 'clock', kind: 'bare tag-timer', onClick: () => startTimer(moment.text, wait) })
+    : null;
+  return el('li', {}, main, timer);
+}
+
+function thread(from, to, depth) {
+  return svg('path', { d: `M${from} 0 C${from} ${depth * 0.7} ${to} ${depth * 0.3} ${to} ${depth}` });
+}
+
+function arrange(parts, store) {
+  const { list, lines, inner } = parts;
+  const { moments, duration } = store.getState();
+  const rem = remPixels();
+  const total = stripWidth(moments.length, inner.parentElement.clientWidth - 2 * rem, LEAST_REM * rem);
+  inner.style.width = `${total}px`;
+  const times = moments.map((moment) => Math.min(1, moment.atMillis / 1000 / duration) * total);
+  const placed = placeTags(times, total, LEAST_REM * rem);
+  placed.forEach(({ left, width }, i) => {
+    const item = list.children[i];
+    item.style.left = `${left}px`;
+    item.style.width = `${width}px`;
+    item.firstElementChild.classList.toggle('small', width < SMALL_REM * rem);
+  });
+  lines.replaceChildren(...placed.map(({ left, width }, i) => thread(times[i], left + Math.min(18, width / 2), rem)));
+}
+
+function markNow(parts, index, scroll) {
+  const { list, lines } = parts;
+  Array.from(list.children).forEach((item, i) => {
+    const now = i === index;
+    item.firstElementChild.classList.toggle('now', now);
+    item.firstElementChild.setAttribute('aria-current', now ? 'step' : 'false');
+    lines.children[i]?.classList.toggle('now', now);
+  });
+  const item = list.children[index];
+  if (item && scroll) {
+    const box = byId('strip-scroll');
+    box.scrollLeft = item.offsetLeft - (box.clientWidth - item.offsetWidth) / 2;
+  }
+}
+
+/** Hangs one tag per moment; returns how to take them down. */
+export function hangTags(inner, store) {
+  const { moments } = store.getState();
+  const list = el('ol', { class: 'moments', 'aria-label': 'Moments' }, moments.map((moment) => tag(moment, store)));
+  const lines = svg('svg', { class: 'threads', 'aria-hidden': 'true' });
+  const parts = { list, lines, inner };
+  inner.append(lines, list);
+  inner.classList.toggle('bare', moments.length === 0);
+  const indexNow = () => momentAt(store.getState().moments, store.getState().time);
+  const place = () => {
+    arrange(parts, store);
+    markNow(parts, indexNow(), false);
+  };
+  const observer = new ResizeObserver(place);
+  observer.observe(inner.parentElement);
+  place();
+  const unwatch = store.watch((state) => momentAt(state.moments, state.time), (index) => markNow(parts, index, true));
+  return () => {
+    observer.disconnect();
+    unwatch();
+  };
+}

@@ -1,0 +1,40 @@
+import { el } from '../dom.js';
+import { several } from '../units.js';
+
+function laptopFacts(laptop) {
+  if (!laptop || !laptop.traits) {
+    return null;
+  }
+  const { same = 0, changed = 0, absent = 0 } = laptop.traits;
+  const counted = [].concat(same).length > 1 || Array.isArray(same)
+    ? [same.length, changed.length, absent.length] : [same, changed, absent];
+  const seen = counted[0] + counted[1] + counted[2];
+  return el('div', {},
+    el('h2', {}, 'How this laptop is recognised'),
+    el('p', {}, laptop.recognised
+      ? `It is recognised: ${counted[0]} of ${several(seen, 'trait')} are as they were.`
+      : seen ? `It is not recognised now: only ${counted[0]} of ${several(seen, 'trait')} are as they were.` : 'Nothing is bound to this laptop yet.'));
+}
+
+function teacherFacts(statements) {
+  if (!statements || !statements.length) {
+    return null;
+  }
+  return el('div', {},
+    el('h2', {}, 'Teachers known here'),
+    el('ul', {}, statements.map((teacher) => el('li', {},
+      `${teacher.name}: `, el('strong', {}, (teacher.words || []).join(' ')))),
+    ),
+    el('p', {}, 'Compare the five words with those printed on your envelope.'));
+}
+
+/** Facts one needs rarely, kept below everything else. */
+export function renderAbout(place, bench) {
+  place.replaceChildren(el('div', { class: 'facts' },
+    laptopFacts(bench.laptop),
+    teacherFacts(bench.statements),
+    el('div', {},
+      el('h2', {}, 'This program'),
+      el('p', {}, `Lehrcase ${bench.version || ''}. It works without the internet and asks nobody.`),
+      bench.home ? el('p', {}, 'Your own data is kept in ', el('span', { class: 'path' }, bench.home)) : null)));
+}

@@ -1,0 +1,65 @@
+import { button, el, icon } from '../dom.js';
+import { several } from '../units.js';
+import { lessonCard } from './lesson-card.js';
+import { startCheck } from './check.js';
+
+const STATES = {
+  open: { words: 'open on this laptop', sign: 'check', kind: '' },
+  locked: { words: 'needs a license', sign: 'shut', kind: 'shut' },
+  notHere: { words: 'stick is not here', sign: 'stick', kind: 'shut' },
+  shut: { words: 'waits for a key letter', sign: 'shut', kind: 'shut' },
+};
+
+const NEXT = {
+  locked: (course) => [
+    el('p', {}, el('strong', {}, course.openLessons
+      ? `${several(course.openLessons, 'lesson')} can be watched without a license.`
+      : 'Hand over your license below to open this course.')),
+    course.whereToBuy ? el('p', {}, `Where to buy: ${course.whereToBuy}`) : null,
+  ],
+  notHere: (course) => [el('p', {}, el('strong', {}, 'Put the stick back in.'),
+    ` The course was last seen at ${course.whereIs || 'another place'}; it is found again under any drive letter.`)],
+  shut: () => [el('p', {}, el('strong', {}, 'Next: your key letter.'),
+    ' Send this laptop card to your teacher and hand over the letter that comes back. Open lessons play meanwhile.')],
+};
+
+function head(course, refresh, checkPlace) {
+  const state = STATES[course.status] || STATES.shut;
+  const by = course.teacher ? ` · ${course.teacher}` : '';
+  return el('header', { class: 'course-head' },
+    el('div', {},
+      el('h2', {}, course.title),
+      el('p', {}, `${several(course.lessonsTotal, 'lesson')} · edition ${course.number}${by}`),
+      course.description ? el('p', {}, course.description) : null),
+    el('div', { class: 'row' },
+      el('span', { class: `badge ${state.kind}` }, icon(state.sign), state.words),
+      course.status === 'notHere' ? null : button({
+        text: 'Check this copy',
+        kind: 'bare',
+        'aria-label': `Check this copy of ${course.title}`,
+        onClick: () => startCheck(checkPlace, course, refresh),
+      })));
+}
+
+function courseCase(course, refresh) {
+  const checkPlace = el('div', { class: 'check', 'aria-live': 'polite' });
+  const next = NEXT[course.status];
+  return el('article', { class: 'course', 'aria-label': course.title },
+    head(course, refresh, checkPlace),
+    checkPlace,
+    next ? el('div', { class: 'notice where care' }, next(course)) : null,
+    el('ol', { class: 'lessons' }, course.lessons.map((lesson) => lessonCard(course, lesson))));
+}
+
+const nothingYet = () => el('div', { class: 'empty' },
+  el('h2', {}, 'No course is here yet'),
+  el('p', {}, 'Put the course stick into this laptop and press “Look again” below, or hand over the files your teacher sent.'),
+  el('p', {}, 'No internet is needed, now or later.'));
+
+/** All courses with each lesson, its state and its next step. */
+export function renderCourses(place, bench, refresh) {
+  place.removeAttribute('aria-busy');
+  place.replaceChildren(...(bench.courses.length
+    ? bench.courses.map((course) => courseCase(course, refresh))
+    : [nothingYet()]));
+}

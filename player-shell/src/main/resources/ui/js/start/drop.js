@@ -1,0 +1,112 @@
+import { dropFile } from '../api.js';
+import { button, byId, el } from '../dom.js';
+import { errorNotice } from '../notice.js';
+
+const MAX_BYTES = 16 * 1024 * 1024;
+const FOLDER = {
+  happened: 'That is a folder; a browser may not hand over where a folder lies.',
+  safe: 'Nothing was changed.',
+  next: 'Press “Look again” under “Course sticks and folders”, or type the folder’s place there.',
+};
+const TOO_LARGE = {
+  happened: 'That file is too large to be a license, card or letter.',
+  safe: 'Nothing was changed.',
+  next: 'A course is brought in under “Course sticks and folders”, without copying it through the browser.',
+};
+
+const KIND = { accepted: 'notice', known: 'notice', refused: 'notice bad' };
+
+function answerNotice(answer) {
+  return el('div', { class: KIND[answer.outcome] || 'notice care' },
+    el('p', {}, el('strong', {}, answer.message)),
+    answer.next ? el('p', {}, answer.next) : null);
+}
+
+function say(node) {
+  const place = byId('drop-answers');
+  place.prepend(node);
+  place.scrollIntoView({ block: 'nearest' });
+}
+
+async function handOver(blob, name, refresh) {
+  try {
+    if (blob.size > MAX_BYTES) {
+      throw TOO_LARGE;
+    }
+    say(answerNotice(await dropFile(blob, name)));
+    refresh();
+  } catch (error) {
+    say(errorNotice(error));
+  }
+}
+
+async function handOverAll(files, refresh) {
+  byId('drop-answers').replaceChildren();
+  for (const file of Array.from(files)) {
+    await handOver(file, file.name, refresh);
+  }
+}
+
+/** Opens the system's file window; whatever is chosen goes to the one drop place. */
+export function chooseFile(refresh) {
+  const input = el('input', { type: 'file', multiple: true });
+  input.addEventListener('change', () => handOverAll(input.files, refresh));
+  input.click();
+}
+
+function pasteForm(refresh) {
+  const text = el('textarea', { id: 'pasted', spellcheck: 'false', 'aria-label': 'The text of a license, card or key letter' });
+  const form = el('div', { hidden: true }, text,
+    button({
+      text: 'Hand over this text', kind: 'main',
+      onClick: async () => {
+        byId('drop-answers').replaceChildren();
+        await handOver(new Blob([text.value], { type: 'text/plain' }), 'pasted.txt', refresh);
+        text.value = '';
+      },
+    }));
+  return { form, text };
+}
+
+const isFolder = (item) => item.kind === 'file' && item.webkitGetAsEntry?.()?.isDirectory;
+
+function listenToDrops(place, refresh) {
+  const over = (on) => (event) => {
+    event.preventDefault();
+    place.classList.toggle('over', on);
+  };
+  document.addEventListener('dragover', over(true));
+  document.addEventListener('dragleave', over(false));
+  document.addEventListener('drop', (event) => {
+    over(false)(event);
+    if (Array.from(event.dataTransfer.items || []).some(isFolder)) {
+      byId('drop-answers').replaceChildren(errorNotice(FOLDER));
+    } else if (event.dataTransfer.files.length) {
+      handOverAll(event.dataTransfer.files, refresh);
+    } else {
+      const text = event.dataTransfer.getData('text/plain');
+      handOver(new Blob([text], { type: 'text/plain' }), 'dropped.txt', refresh);
+    }
+  });
+}
+
+/** The one place that takes everything, recognised by content: a whole page to aim at, or two buttons. */
+export function dropPlace(place, refresh) {
+  const { form, text } = pasteForm(refresh);
+  const paste = button({
+    text: 'Paste a text', 'aria-expanded': 'false',
+    onClick: () => {
+      form.hidden = !form.hidden;
+      paste.setAttribute('aria-expanded', String(!form.hidden));
+      if (!form.hidden) {
+        text.focus();
+      }
+    },
+  });
+  place.append(
+    el('p', {}, 'License, key letter, a laptop card, a correction: drop it anywhere on this page. It is recognised by what is in it.'),
+    el('div', { class: 'row' }, button({ text: 'Choose a file', kind: 'main', onClick: () => chooseFile(refresh) }), paste),
+    form,
+    el('div', { id: 'drop-answers', 'aria-live': 'polite' }));
+  listenToDrops(place, refresh);
+}

@@ -1,0 +1,68 @@
+import { get } from '../api.js';
+import { createStore } from '../store.js';
+import { byId, wakeIcons } from '../dom.js';
+import { errorNotice } from '../notice.js';
+import { openPanel } from '../panel.js';
+import { DEFAULTS, loadSettings, saveSettings } from '../settings.js';
+import { settingsForm } from '../settings-form.js';
+import { quit } from '../quit.js';
+import { renderCourses } from './courses.js';
+import { renderGoOn } from './go-on.js';
+import { renderCards } from './cards.js';
+import { dropPlace } from './drop.js';
+import { stickList } from './sticks.js';
+import { renderAbout } from './about.js';
+
+/** My courses: first the next step, then the courses, then what opens them. */
+const store = createStore({ bench: null, settings: DEFAULTS, trouble: null }, {
+  refresh: async ({ commit }) => {
+    try {
+      commit({ bench: await get('api/state'), trouble: null });
+    } catch (error) {
+      commit({ trouble: error });
+    }
+  },
+  settings: ({ detail, state, commit }) => {
+    const settings = { ...state.settings, ...detail };
+    commit({ settings });
+    saveSettings(settings);
+  },
+});
+
+const refresh = () => store.dispatch('refresh');
+
+/** Opening stands first for whoever cannot watch everything yet, and last for everybody else. */
+function placeOpening(bench) {
+  const settled = bench.courses.length > 0 && bench.courses.every((course) => course.status !== 'locked');
+  byId(settled || bench.courses.length ? 'opening-last' : 'opening-first').append(byId('opening'));
+}
+
+function render(bench) {
+  if (!bench) {
+    return;
+  }
+  placeOpening(bench);
+  renderGoOn(byId('go-on'), bench);
+  renderCourses(byId('course-list'), bench, refresh);
+  renderCards(byId('cards'), bench, refresh);
+  renderAbout(byId('about-laptop'), bench);
+}
+
+function start() {
+  wakeIcons();
+  document.documentElement.dataset.ready = '';
+  byId('quit-button').addEventListener('click', quit);
+  byId('menu-button').addEventListener('click', () => openPanel('Settings',
+    settingsForm(store.getState().settings, (patch) => store.dispatch('settings', patch))));
+  dropPlace(byId('drop'), refresh);
+  stickList(byId('sticks'), refresh);
+  store.watch((state) => state.bench, render);
+  store.watch((state) => state.trouble, (trouble) => {
+    byId('trouble').replaceChildren(...(trouble ? [errorNotice(trouble)] : []));
+  });
+  loadSettings().then((settings) => store.commit({ settings })).catch(() => undefined);
+  window.addEventListener('pageshow', (event) => event.persisted && refresh());
+  refresh();
+}
+
+start();
