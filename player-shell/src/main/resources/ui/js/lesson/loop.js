@@ -34,12 +34,12 @@ export const loopEffects = {
 
 function words(loop) {
   if (loop.from === null) {
-    return { shown: 'Again', heard: 'Again: the loop starts here' };
+    return { shown: 'Again', heard: 'Again: loop from here' };
   }
   if (loop.to === null) {
-    return { shown: `from ${clock(loop.from)} to …`, heard: `Loop from ${clock(loop.from)}: it ends here` };
+    return { shown: `from ${clock(loop.from)} to …`, heard: `Loop from ${clock(loop.from)} to …: to here` };
   }
-  return { shown: `${clock(loop.from)}–${clock(loop.to)}`, heard: `Looping ${clock(loop.from)} to ${clock(loop.to)}: end the loop` };
+  return { shown: `${clock(loop.from)}–${clock(loop.to)}`, heard: `Loop ${clock(loop.from)}–${clock(loop.to)}: end it` };
 }
 
 /** Jumps back at the end of the loop; by frames while the page is seen, by the element's own clock otherwise. */

@@ -61,7 +61,7 @@ export async function showPdf(body, paper) {
     tools: [larger],
     goTo: (page) => {
       current = page;
-      body.scrollTop = 0;
+      body.parentElement?.scrollTo(0, 0);
       return show();
     },
     dispose: () => {

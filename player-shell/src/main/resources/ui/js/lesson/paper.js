@@ -94,11 +94,12 @@ function connectBody(store) {
     view = null;
     byId('paper-title').textContent = paper.title;
     body.setAttribute('aria-label', `${kindWords(paper)}: ${paper.title}`);
-    body.replaceChildren();
+    const place = el('div', { class: 'paper-place' });
+    body.replaceChildren(place);
     body.scrollTop = 0;
     byId('paper-foot').replaceChildren();
-    const opened = await showPaper(body, paper, store).catch((error) => {
-      body.replaceChildren(errorNotice(error));
+    const opened = await showPaper(place, paper, store).catch((error) => {
+      place.replaceChildren(errorNotice(error));
       return { pages: 0 };
     });
     if (shown !== id) {

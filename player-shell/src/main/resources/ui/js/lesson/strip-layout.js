@@ -1,25 +1,25 @@
 /** Where the tags of the work strip hang. Pure arithmetic in pixels; no document here. */
 
 const GAP = 8;
-const WIDEST = 240;
 
-/** The narrowest a strip may be for its number of tags; wider than the screen means it scrolls. */
-export const stripWidth = (count, available, least) => Math.max(available, count * (least + GAP));
+const sum = (numbers) => numbers.reduce((a, b) => a + b, 0);
+
+/** How wide a strip must be for its tags' least widths; wider than the screen means it scrolls. */
+export const stripWidth = (least, available) => Math.max(available, sum(least) + least.length * GAP);
 
 /** Widths: each tag takes the room up to the next one, within bounds, and all together fit. */
-function widths(centres, total, least) {
+function widths(centres, total, least, widest) {
   const wanted = centres.map((x, i) => {
     const next = i + 1 < centres.length ? centres[i + 1] : total;
-    return Math.min(WIDEST, Math.max(least, next - x - GAP));
+    return Math.max(least[i], Math.min(widest, next - x - GAP));
   });
   const room = total - GAP * Math.max(0, centres.length - 1);
-  const sum = wanted.reduce((a, b) => a + b, 0);
-  const spare = sum - centres.length * least;
-  if (sum <= room || spare <= 0) {
+  const spare = sum(wanted) - sum(least);
+  if (sum(wanted) <= room || spare <= 0) {
     return wanted;
   }
-  const share = Math.max(0, (room - centres.length * least) / spare);
-  return wanted.map((w) => least + (w - least) * share);
+  const share = Math.max(0, (room - sum(least)) / spare);
+  return wanted.map((w, i) => least[i] + (w - least[i]) * share);
 }
 
 /**
@@ -28,11 +28,12 @@ function widths(centres, total, least) {
  *
  * @param {number[]} times positions on the rail in pixels, ascending
  * @param {number} total width of the strip
- * @param {number} least narrowest tag
+ * @param {number[]} least narrowest width of each tag
+ * @param {number} widest widest width of a tag
  * @returns {{left: number, width: number}[]}
  */
-export function placeTags(times, total, least) {
-  const wide = widths(times, total, least);
+export function placeTags(times, total, least, widest) {
+  const wide = widths(times, total, least, widest);
   const left = [];
   times.forEach((x, i) => {
     const floor = i ? left[i - 1] + wide[i - 1] + GAP : 0;

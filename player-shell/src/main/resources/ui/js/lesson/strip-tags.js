@@ -6,29 +6,30 @@ import { placeTags, stripWidth } from './strip-layout.js';
 import { startTimer } from './timers.js';
 
 const LEAST_REM = 4.2;
+const SCROLLING_REM = 8;
 const SMALL_REM = 5.5;
+const TIMER_REM = 3.2;
 
 const remPixels = () => parseFloat(getComputedStyle(document.documentElement).fontSize);
 
-function tagName(moment, paper) {
+/** What a tag says besides its text: its time and what it opens. */
+function more(moment, paper) {
   const opens = paper ? `, opens ${kindWords(paper)} ${paper.title}${moment.page ? ` page ${moment.page}` : ''}` : '';
-  return `${clock(moment.atMillis / 1000)}, ${moment.text}${opens}`;
+  return `, at ${clock(moment.atMillis / 1000)}${opens}`;
 }
 
 function tag(moment, store) {
   const paper = paperFor(moment, store.getState().papers);
-  const name = tagName(moment, paper);
+  const words = moment.text + (moment.page ? ` · p. ${moment.page}` : '');
   const wait = timerSeconds(moment);
   const run = () => {
     store.dispatch('seek', moment.atMillis / 1000);
     store.dispatch('openMoment', moment);
-    if (wait) {
-      byId('said').textContent = '';
-    }
   };
-  const main = el('button', { type: 'button', class: 'tag', title: name, 'aria-label': name, on: { click: run } },
+  const main = el('button', { type: 'button', class: 'tag', title: words + more(moment, paper), on: { click: run } },
     icon(paper ? signOf(paper) : 'moment'),
-    el('span', { class: 'tag-words' }, moment.text, moment.page ? ` · p. ${moment.page}` : ''));
+    el('span', { class: 'tag-words' }, words),
+    el('span', { class: 'heard' }, more(moment, paper)));
   const timer = wait
     ? button({ label: `Start a timer: ${moment.text}`, sign: 'clock', kind: 'bare tag-timer', onClick: () => startTimer(moment.text, wait) })
     : null;
@@ -43,15 +44,19 @@ function arrange(parts, store) {
   const { list, lines, inner } = parts;
   const { moments, duration } = store.getState();
   const rem = remPixels();
-  const total = stripWidth(moments.length, inner.parentElement.clientWidth - 2 * rem, LEAST_REM * rem);
+  const available = inner.parentElement.clientWidth - 2 * rem;
+  const needed = moments.map((moment) => (LEAST_REM + (timerSeconds(moment) ? TIMER_REM + 2 : 0)) * rem);
+  const scrolls = stripWidth(needed, 0) > available;
+  const least = scrolls ? needed.map((wide) => Math.max(wide, SCROLLING_REM * rem)) : needed;
+  const total = stripWidth(least, available);
   inner.style.width = `${total}px`;
   const times = moments.map((moment) => Math.min(1, moment.atMillis / 1000 / duration) * total);
-  const placed = placeTags(times, total, LEAST_REM * rem);
+  const placed = placeTags(times, total, least, 15 * rem);
   placed.forEach(({ left, width }, i) => {
     const item = list.children[i];
     item.style.left = `${left}px`;
     item.style.width = `${width}px`;
-    item.firstElementChild.classList.toggle('small', width < SMALL_REM * rem);
+    item.firstElementChild.classList.toggle('small', width - (timerSeconds(moments[i]) ? TIMER_REM * rem : 0) < SMALL_REM * rem);
   });
   lines.replaceChildren(...placed.map(({ left, width }, i) => thread(times[i], left + Math.min(18, width / 2), rem)));
 }

@@ -43,15 +43,20 @@ const LICENSE_STATES = {
   passed: 'its place has moved to another laptop',
 };
 
-const licenseWords = (license) =>
-  `${license.name}: ${[].concat(license.series).join(', ')} (${several(license.places, 'place')}), ${LICENSE_STATES[license.state] || license.state}`;
+function seriesTitle(series, courses) {
+  const course = courses.find((candidate) => candidate.series === series);
+  return course ? course.title : series;
+}
 
-function licenseCard(licenses, refresh) {
+const licenseWords = (license, courses) =>
+  `${license.name}: ${[].concat(license.series).map((one) => seriesTitle(one, courses)).join(', ')} (${several(license.places, 'place')}), ${LICENSE_STATES[license.state] || license.state}`;
+
+function licenseCard({ licenses, courses }, refresh) {
   return card({
     title: 'This is my license',
     sign: 'license',
     text: 'A short text your teacher sent when you bought the course.',
-    state: licenses.length ? licenses.map(licenseWords).join('; ') : 'Not handed over yet.',
+    state: licenses.length ? licenses.map((license) => licenseWords(license, courses)).join('; ') : 'Not handed over yet.',
     done: licenses.length > 0,
     action: button({ text: licenses.length ? 'Add another license' : 'Choose the license', onClick: () => chooseFile(refresh) }),
   });
@@ -92,7 +97,7 @@ function letterCard(licenses, refresh) {
 /** Three cards that can be done in any order, each with its own state. */
 export function renderCards(place, bench, refresh) {
   place.replaceChildren(
-    licenseCard(bench.licenses, refresh),
+    licenseCard(bench, refresh),
     laptopCard(bench, refresh),
     letterCard(bench.licenses, refresh));
 }

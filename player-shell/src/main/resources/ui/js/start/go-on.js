@@ -34,7 +34,8 @@ export function renderGoOn(place, bench) {
   }
   const { course, lesson, seconds } = offer;
   const words = seconds >= 1 ? `Go on at ${clock(seconds)}` : 'Start this lesson';
-  place.replaceChildren(
+  place.classList.toggle('pictured', Boolean(lesson.poster));
+  place.replaceChildren(...(lesson.poster ? [el('img', { src: address(lesson.poster), alt: '' })] : []),
     el('div', {},
       el('p', {}, seconds >= 1 ? 'Where you stopped' : 'Ready on this laptop'),
       el('h2', { id: 'go-on-title' }, lesson.title),

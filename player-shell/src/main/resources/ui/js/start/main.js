@@ -31,10 +31,11 @@ const store = createStore({ bench: null, settings: DEFAULTS, trouble: null }, {
 
 const refresh = () => store.dispatch('refresh');
 
-/** Opening stands first for whoever cannot watch everything yet, and last for everybody else. */
+/** The opening cards stand first until a license is open here; the sticks, until a course is here. */
 function placeOpening(bench) {
-  const settled = bench.courses.length > 0 && bench.courses.every((course) => course.status !== 'locked');
-  byId(settled || bench.courses.length ? 'opening-last' : 'opening-first').append(byId('opening'));
+  const active = bench.licenses.some((license) => license.state === 'active');
+  byId(bench.courses.length ? 'opening-last' : 'opening-first').append(byId('stick-place'));
+  byId(active ? 'opening-last' : 'opening-first').append(byId('opening'));
 }
 
 function render(bench) {

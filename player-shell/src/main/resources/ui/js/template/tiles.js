@@ -30,7 +30,7 @@ export function spread(widthMm, heightMm, paper) {
       const y = row * (best.roomY - OVERLAP);
       tiles.push({
         x, y, wide: Math.min(best.roomX, widthMm - x), high: Math.min(best.roomY, heightMm - y),
-        name: `sheet ${tiles.length + 1} of ${best.columns * best.rows}`,
+        name: best.columns * best.rows > 1 ? `sheet ${tiles.length + 1} of ${best.columns * best.rows}` : 'one sheet',
       });
     }
   }
