@@ -13,6 +13,7 @@ import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.course.CourseText;
 import org.lehrcase.core.course.Lesson;
 import org.lehrcase.core.course.MaterialsList;
+import org.lehrcase.core.glass.FiringSchedule;
 import org.lehrcase.core.table.TextTable;
 
 /** Reads one lesson folder, {@code NN title}. */
@@ -114,12 +115,7 @@ final class LessonFolder {
     if (MaterialsList.isRecognised(table)) {
       return Optional.of(new FileKind(AssetRole.MATERIALS_LIST, "text/csv"));
     }
-    var firing =
-        table.has("target_c")
-            || table.has("target_f")
-            || table.has("rate_c_per_h")
-            || table.has("rate_f_per_h");
-    return firing
+    return FiringSchedule.isRecognised(table)
         ? Optional.of(new FileKind(AssetRole.FIRING_SCHEDULE, "text/csv"))
         : Optional.empty();
   }

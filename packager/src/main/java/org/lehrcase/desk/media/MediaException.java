@@ -17,6 +17,7 @@ public final class MediaException extends Exception {
   }
 
   private final Kind kind;
+  private final String reason;
 
   /**
    * Creates the exception.
@@ -27,10 +28,16 @@ public final class MediaException extends Exception {
   public MediaException(Kind kind, String message) {
     super(message);
     this.kind = kind;
+    this.reason = message;
   }
 
   static MediaException broken(String message) {
     return new MediaException(Kind.BROKEN, message);
+  }
+
+  /** Returns what was found and where, one phrase for the teacher's eyes. */
+  public String reason() {
+    return reason;
   }
 
   /** Returns the way in which the file cannot be understood. */
