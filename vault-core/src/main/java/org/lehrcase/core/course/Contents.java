@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LessonId;
 
@@ -55,5 +56,26 @@ public record Contents(
   /** Finds a lesson by its id. */
   public Optional<Lesson> lesson(LessonId wanted) {
     return lessons.stream().filter(l -> l.id().equals(wanted)).findFirst();
+  }
+
+  /**
+   * Returns the bytes of {@code docs/format.md}, section "Contents"; the same contents always give
+   * the same bytes.
+   *
+   * <p>The bytes hold every part key: seal them, never store them.
+   */
+  public byte[] encode() {
+    return ContentsCodec.encode(this);
+  }
+
+  /**
+   * Reads what {@link #encode()} wrote.
+   *
+   * @throws VaultException.UnsupportedVersion if the version is not 1
+   * @throws VaultException.TooLarge if there are more than {@value #MAX_BYTES} bytes
+   * @throws VaultException if anything else is not exactly as the format says
+   */
+  public static Contents decode(byte[] bytes) throws VaultException {
+    return ContentsCodec.decode(bytes);
   }
 }

@@ -7,15 +7,16 @@ import java.util.regex.Pattern;
  * The rules for text that a person reads on a page and that came from somebody else's file.
  *
  * <p>A name is at most {@value #MAX_NAME} characters in Unicode normalisation form C (Unicode
- * Standard Annex 15) without control characters, line breaks, unpaired surrogates, or the
- * directional characters of Unicode Standard Annex 9 that could make one name look like another.
+ * Standard Annex 15), counted in UTF-16 units, without control characters, line breaks, unpaired
+ * surrogates, or format characters: those of Unicode Standard Annex 9 turn the direction of what
+ * stands around them, the others make two names look like one.
  */
 public final class CourseText {
 
-  /** Most characters (code points) of a name or a title. */
+  /** Most characters of a name or a title. */
   public static final int MAX_NAME = 100;
 
-  /** Most characters (code points) of a summary, a description or a correction. */
+  /** Most characters of a summary, a description or a correction. */
   public static final int MAX_PARAGRAPH = 4000;
 
   private static final Pattern SERIES = Pattern.compile("[a-z0-9]([a-z0-9-]{0,30}[a-z0-9])?");
@@ -38,7 +39,7 @@ public final class CourseText {
   /**
    * Gives the text back if it may stand on one line; it may be empty.
    *
-   * @param maxCharacters most code points
+   * @param maxCharacters most UTF-16 units
    * @throws IllegalArgumentException if it is too long or holds a forbidden character
    */
   public static String line(String text, int maxCharacters) {
@@ -82,18 +83,19 @@ public final class CourseText {
         .map(c -> isForbidden(c) || Character.isWhitespace(c) ? ' ' : c)
         .forEach(clean::appendCodePoint);
     String spaced = clean.toString().replaceAll(" {2,}", " ").strip();
-    int characters = spaced.codePointCount(0, spaced.length());
-    return characters <= MAX_NAME
-        ? spaced
-        : spaced.substring(0, spaced.offsetByCodePoints(0, MAX_NAME)).strip();
+    if (spaced.length() <= MAX_NAME) {
+      return spaced;
+    }
+    boolean splitsPair = Character.isHighSurrogate(spaced.charAt(MAX_NAME - 1));
+    return spaced.substring(0, splitsPair ? MAX_NAME - 1 : MAX_NAME).strip();
   }
 
   private static String checked(String text, int maxCharacters, boolean lineFeeds) {
-    if (text.codePointCount(0, text.length()) > maxCharacters) {
+    if (text.length() > maxCharacters) {
       throw new IllegalArgumentException("a text is longer than " + maxCharacters + " characters");
     }
     if (text.codePoints().anyMatch(c -> isForbidden(c) && !(lineFeeds && c == '\n'))) {
-      throw new IllegalArgumentException("a text holds a control or directional character");
+      throw new IllegalArgumentException("a text holds a control or format character");
     }
     if (!Normalizer.isNormalized(text, Normalizer.Form.NFC)) {
       throw new IllegalArgumentException("a text is not in Unicode form C");
@@ -104,19 +106,9 @@ public final class CourseText {
   private static boolean isForbidden(int codePoint) {
     int type = Character.getType(codePoint);
     return type == Character.CONTROL
+        || type == Character.FORMAT
         || type == Character.SURROGATE
         || type == Character.LINE_SEPARATOR
-        || type == Character.PARAGRAPH_SEPARATOR
-        || codePoint == 0xFEFF
-        || isDirectional(codePoint);
-  }
-
-  /** The explicit directional formatting characters of Unicode Standard Annex 9, section 2. */
-  private static boolean isDirectional(int codePoint) {
-    return codePoint == 0x061C
-        || codePoint == 0x200E
-        || codePoint == 0x200F
-        || (codePoint >= 0x202A && codePoint <= 0x202E)
-        || (codePoint >= 0x2066 && codePoint <= 0x2069);
+        || type == Character.PARAGRAPH_SEPARATOR;
   }
 }
