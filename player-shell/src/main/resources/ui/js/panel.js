@@ -26,7 +26,9 @@ export function closePanel() {
     const { veil, before } = open;
     open = null;
     veil.remove();
-    before?.focus?.();
+    if (before && before.isConnected) {
+      before.focus();
+    }
   }
 }
 

@@ -27,7 +27,7 @@ function bandsOf(spans, s) {
     const wide = s.x(span.to) - left;
     return svg('g', {},
       svg('rect', { class: `step-band tint-${span.index % TINTS}`, x: left, y: PAD.top, width: Math.max(0, wide), height: floor - PAD.top }),
-      wide > 11 ? svg('text', { class: 'step-number', x: left + wide / 2, y: PAD.top - 8, 'text-anchor': 'middle' }, String(span.index + 1)) : null);
+      wide > 7 ? svg('text', { class: 'step-number', x: left + wide / 2, y: PAD.top - 8, 'text-anchor': 'middle' }, String(span.index + 1)) : null);
   });
 }
 

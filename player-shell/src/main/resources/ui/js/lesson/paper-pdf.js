@@ -41,7 +41,7 @@ export async function showPdf(body, paper) {
   };
 
   const larger = button({
-    text: 'Larger', 'aria-pressed': 'false',
+    label: 'Larger', sign: 'plus', kind: 'bare', 'aria-pressed': 'false',
     onClick: () => {
       const on = sheet.classList.toggle('large');
       larger.setAttribute('aria-pressed', String(on));

@@ -94,7 +94,7 @@ function connectBody(store) {
     view = null;
     byId('paper-title').textContent = paper.title;
     body.setAttribute('aria-label', `${kindWords(paper)}: ${paper.title}`);
-    const place = el('div', { class: 'paper-place' });
+    const place = el('div', { class: 'paper-place' }, el('p', { class: 'size-words' }, 'Opening …'));
     body.replaceChildren(place);
     body.scrollTop = 0;
     byId('paper-foot').replaceChildren();

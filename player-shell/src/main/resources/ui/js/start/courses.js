@@ -14,7 +14,7 @@ const NEXT = {
   locked: (course) => [
     el('p', {}, el('strong', {}, course.openLessons
       ? `${several(course.openLessons, 'lesson')} can be watched without a license.`
-      : 'Hand over your license below to open this course.')),
+      : 'Hand over your license on this page to open this course.')),
     course.whereToBuy ? el('p', {}, `Where to buy: ${course.whereToBuy}`) : null,
   ],
   notHere: (course) => [el('p', {}, el('strong', {}, 'Put the stick back in.'),
@@ -41,8 +41,18 @@ function head(course, refresh, checkPlace) {
       })));
 }
 
+/** Where a running or finished check of an edition is told; it outlives a redrawing of the list. */
+const checkPlaces = new Map();
+
+function checkPlaceOf(course) {
+  if (!checkPlaces.has(course.edition)) {
+    checkPlaces.set(course.edition, el('div', { class: 'check', 'aria-live': 'polite' }));
+  }
+  return checkPlaces.get(course.edition);
+}
+
 function courseCase(course, refresh) {
-  const checkPlace = el('div', { class: 'check', 'aria-live': 'polite' });
+  const checkPlace = checkPlaceOf(course);
   const next = NEXT[course.status];
   return el('article', { class: 'course', 'aria-label': course.title },
     head(course, refresh, checkPlace),

@@ -15,9 +15,11 @@ import { renderAbout } from './about.js';
 
 /** My courses: first the next step, then the courses, then what opens them. */
 const store = createStore({ bench: null, settings: DEFAULTS, trouble: null }, {
-  refresh: async ({ commit }) => {
+  refresh: async ({ state, commit }) => {
     try {
-      commit({ bench: await get('api/state'), trouble: null });
+      const bench = await get('api/state');
+      const same = JSON.stringify(bench) === JSON.stringify(state.bench);
+      commit({ bench: same ? state.bench : bench, trouble: null });
     } catch (error) {
       commit({ trouble: error });
     }
@@ -31,11 +33,15 @@ const store = createStore({ bench: null, settings: DEFAULTS, trouble: null }, {
 
 const refresh = () => store.dispatch('refresh');
 
-/** The opening cards stand first until a license is open here; the sticks, until a course is here. */
+/** The opening cards stand before the courses while a course waits for them, and after them otherwise. */
 function placeOpening(bench) {
   const active = bench.licenses.some((license) => license.state === 'active');
-  byId(bench.courses.length ? 'opening-last' : 'opening-first').append(byId('stick-place'));
-  byId(active ? 'opening-last' : 'opening-first').append(byId('opening'));
+  const waits = bench.courses.length > 0 && !active;
+  const order = bench.courses.length ? ['opening', 'stick-place'] : ['stick-place', 'opening'];
+  order.forEach((id) => byId('opening-last').append(byId(id)));
+  if (waits) {
+    byId('opening-first').append(byId('opening'));
+  }
 }
 
 function render(bench) {
