@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.security.SecureRandom;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,7 +96,7 @@ class PartHeaderTest {
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void whatParsesWritesTheSameBytesAgain(long seed) {
-    var random = new java.util.SplittableRandom(seed);
+    var random = new SplittableRandom(seed);
     for (int i = 0; i < 2000; i++) {
       byte[] bytes = HEADER.toBytes();
       bytes[random.nextInt(bytes.length)] = (byte) random.nextInt();

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -57,7 +58,7 @@ class PartSealerTest {
     byte[] again = sealer.sealBytes(clear, header, key);
     for (int at = 0; at < once.length; at += 1 << 16) {
       int end = Math.min(once.length, at + (1 << 16));
-      assertThat(java.util.Arrays.mismatch(once, at + 80, end, again, at + 80, end)).isLessThan(8);
+      assertThat(Arrays.mismatch(once, at + 80, end, again, at + 80, end)).isLessThan(8);
     }
   }
 
@@ -112,8 +113,7 @@ class PartSealerTest {
     SealedPart sealed = sealer.seal(piece, middle, key, file, Progress.NONE);
     try (PartReader reader =
         PartReader.open(FileSource.open(file), key, middle, sealed.digests())) {
-      assertThat(Samples.all(reader))
-          .isEqualTo(java.util.Arrays.copyOfRange(clear, 1_000_000, 4_000_000));
+      assertThat(Samples.all(reader)).isEqualTo(Arrays.copyOfRange(clear, 1_000_000, 4_000_000));
     }
   }
 }

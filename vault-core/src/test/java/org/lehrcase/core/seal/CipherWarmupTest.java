@@ -1,0 +1,16 @@
+package org.lehrcase.core.seal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+
+class CipherWarmupTest {
+  @Test
+  void runsBesideTheProgramAndEnds() throws InterruptedException {
+    Thread warmup = CipherWarmup.start();
+    assertThat(warmup.isDaemon()).isTrue();
+    warmup.join(Duration.ofMinutes(1).toMillis());
+    assertThat(warmup.isAlive()).isFalse();
+  }
+}
