@@ -1,0 +1,132 @@
+package org.lehrcase.bench.store;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Clock;
+
+/**
+ * The student's database with its tables. The file lies in the data folder, readable by its owner
+ * only where the system knows such rights.
+ */
+public final class StudyStore implements Closeable {
+  private static final String FILE = "study.db";
+
+  private final Database database;
+  private final LaptopTable laptop;
+  private final PlaceTable places;
+  private final LicenseTable licenses;
+  private final RootTable roots;
+  private final EditionTable editions;
+  private final PositionTable positions;
+  private final SettingTable settings;
+
+  private StudyStore(Database database, Clock clock) {
+    this.database = database;
+    this.laptop = new LaptopTable(database, clock);
+    this.places = new PlaceTable(database, clock);
+    this.licenses = new LicenseTable(database, clock);
+    this.roots = new RootTable(database, clock);
+    this.editions = new EditionTable(database, clock);
+    this.positions = new PositionTable(database, clock);
+    this.settings = new SettingTable(database);
+  }
+
+  /**
+   * Opens or creates the database in a data folder.
+   *
+   * @param home the data folder; it exists
+   * @param clock gives the time of every entry
+   * @return the open store; the caller closes it
+   * @throws IOException if the file cannot be made or read
+   */
+  public static StudyStore open(Path home, Clock clock) throws IOException {
+    Path file = home.resolve(FILE);
+    if (!Files.exists(file) && Files.getFileStore(home).supportsFileAttributeView("posix")) {
+      Files.createFile(
+          file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+    }
+    return new StudyStore(Database.open(file), clock);
+  }
+
+  /**
+   * Runs several changes as one.
+   *
+   * @param work the changes
+   * @return what the work returned
+   * @throws StoreException if nothing could be written
+   */
+  public <T> T inTransaction(Database.Work<T> work) throws StoreException {
+    return database.inTransaction(work);
+  }
+
+  /**
+   * Returns the wraps of the laptop's secret.
+   *
+   * @return the table
+   */
+  public LaptopTable laptop() {
+    return laptop;
+  }
+
+  /**
+   * Returns the cards and what came of them.
+   *
+   * @return the table
+   */
+  public PlaceTable places() {
+    return places;
+  }
+
+  /**
+   * Returns the accepted licenses.
+   *
+   * @return the table
+   */
+  public LicenseTable licenses() {
+    return licenses;
+  }
+
+  /**
+   * Returns the teachers' roots.
+   *
+   * @return the table
+   */
+  public RootTable roots() {
+    return roots;
+  }
+
+  /**
+   * Returns the known editions.
+   *
+   * @return the table
+   */
+  public EditionTable editions() {
+    return editions;
+  }
+
+  /**
+   * Returns the positions.
+   *
+   * @return the table
+   */
+  public PositionTable positions() {
+    return positions;
+  }
+
+  /**
+   * Returns the settings.
+   *
+   * @return the table
+   */
+  public SettingTable settings() {
+    return settings;
+  }
+
+  @Override
+  public void close() throws StoreException {
+    database.close();
+  }
+}
