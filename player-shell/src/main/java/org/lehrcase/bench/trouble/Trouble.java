@@ -3,7 +3,9 @@ package org.lehrcase.bench.trouble;
 import java.io.IOException;
 import org.lehrcase.core.VaultException;
 
-/** Something the person in front of the bench has to know, with the three things to say about it. */
+/**
+ * Something the person in front of the bench has to know, with the three things to say about it.
+ */
 public final class Trouble extends Exception {
   private static final long serialVersionUID = 1L;
   private static final String NOTHING_CHANGED = "Nothing was changed.";
@@ -51,7 +53,7 @@ public final class Trouble extends Exception {
   }
 
   private static Trouble worded(VaultException cause) {
-    String message = cause.getMessage();
+    String message = String.valueOf(cause.getMessage());
     if (cause instanceof VaultException.NotLicensed) {
       return new Trouble(
           TroubleCode.NOT_LICENSED, message, "Drop your license and your key letter on the page.");

@@ -17,7 +17,8 @@ import org.lehrcase.bench.trouble.TroubleCode;
 
 /** Reads strict JSON objects from requests and writes answers. */
 final class Json {
-  private static final Gson GSON = new GsonBuilder().serializeNulls().disableHtmlEscaping().create();
+  private static final Gson GSON =
+      new GsonBuilder().serializeNulls().disableHtmlEscaping().create();
   private static final int MAX_DEPTH = 16;
 
   private Json() {}

@@ -21,8 +21,9 @@ final class StaticFiles {
       Pattern.compile("([a-zA-Z0-9_-][a-zA-Z0-9._-]*/)*[a-zA-Z0-9_-][a-zA-Z0-9._-]*");
   private static final Set<String> VIEWER_SCRIPTS = Set.of("pdf.min.mjs", "pdf.worker.min.mjs");
   private static final Pattern VIEWER_DATA =
-      Pattern.compile("(cmaps/[A-Za-z0-9-]+\\.bcmap|standard_fonts/[A-Za-z-]+\\.(pfb|ttf)"
-          + "|wasm/[a-z0-9_]+\\.(wasm|js))");
+      Pattern.compile(
+          "(cmaps/[A-Za-z0-9-]+\\.bcmap|standard_fonts/[A-Za-z-]+\\.(pfb|ttf)"
+              + "|wasm/[a-z0-9_]+\\.(wasm|js))");
   private static final Map<String, String> TYPES =
       Map.ofEntries(
           Map.entry("html", Replies.HTML),
