@@ -124,14 +124,14 @@ export function connectPaper(store) {
   connectHold(store);
   connectBody(store);
   byId('papers-button').addEventListener('click', () => choosePaper(store));
-  store.watch((state) => momentAt(state.moments, state.time), (index, state) => {
+  const papered = moments.filter((moment) => paperFor(moment, papers));
+  store.watch((state) => momentAt(papered, state.time), (index, state) => {
     if (!state.held && index >= 0) {
-      store.dispatch('openMoment', state.moments[index]);
+      store.dispatch('openMoment', papered[index]);
     }
   });
   if (!store.getState().paperId) {
-    const first = moments.map((moment) => paperFor(moment, papers)).find(Boolean) || papers[0];
-    store.dispatch('open', { id: first.id });
+    store.dispatch('open', { id: (papered.length ? paperFor(papered[0], papers) : papers[0]).id });
   }
   noteCorrections(store);
 }

@@ -63,12 +63,11 @@ export const playerEffects = {
 /** Puts one rendition into the video element and goes to a second. */
 export function load(rendition, seconds) {
   const picture = video();
-  const speed = picture.playbackRate;
   picture.src = address(rendition.url);
   picture.dataset.rendition = rendition.rendition;
   picture.addEventListener('loadedmetadata', () => {
     seek(seconds);
-    setSpeed(speed);
+    setSpeed(picture.defaultPlaybackRate);
   }, { once: true });
 }
 
@@ -103,6 +102,6 @@ export function connectPlayer(store) {
     picture.replaceWith(el('video', { id: 'video', hidden: true }), el('p', {}, 'This lesson has papers and no picture.'));
     return;
   }
-  load(lesson.video[0], startingPoint(lesson));
   setSpeed(speed);
+  load(lesson.video[0], startingPoint(lesson));
 }
