@@ -17,7 +17,7 @@ function copyOf(node) {
   return copy;
 }
 
-function tileNode(sheet, tile, title) {
+function tileNode(sheet, tile) {
   const picture = copyOf(sheet.node);
   picture.style.width = `${sheet.widthMm}mm`;
   picture.style.height = `${sheet.heightMm}mm`;
@@ -26,9 +26,31 @@ function tileNode(sheet, tile, title) {
   const window = el('div', { class: 'tile-window' }, picture);
   window.style.width = `${tile.wide}mm`;
   window.style.height = `${tile.high}mm`;
-  return el('section', { class: 'tile' }, window,
-    el('div', { class: 'tile-foot' }, ruler(),
-      el('p', {}, `${title}, ${tile.name}. The ruler must measure 100 mm; if not, print again at 100 %, “actual size”.`)));
+  return window;
+}
+
+const foot = (title, tile) => el('div', { class: 'tile-foot' }, ruler(),
+  el('p', {}, `${title}, ${tile.name}. The ruler must measure 100 mm; if not, print again at 100 %, “actual size”.`));
+
+/** The sheets of a plan: each with its ruler, or, where the template fills the paper, the ruler on a sheet after it. */
+function sheetNodes(sheet, plan, title) {
+  if (plan.margin === 0) {
+    const tile = plan.tiles[0];
+    return [
+      el('section', { class: 'tile bare' }, tileNode(sheet, tile)),
+      el('section', { class: 'tile' }, el('div', { class: 'alone' }, foot(title, tile))),
+    ];
+  }
+  return plan.tiles.map((tile) => el('section', { class: 'tile' }, tileNode(sheet, tile), foot(title, tile)));
+}
+
+function countWords(plan) {
+  if (plan.margin === 0) {
+    return 'It fills the whole paper; the ruler is printed on a second sheet.';
+  }
+  return plan.tiles.length === 1
+    ? 'It fits on one sheet.'
+    : `It needs ${plan.tiles.length} sheets; each repeats 10 mm of the one before. Lay them over each other and tape them.`;
 }
 
 /** Sets the sheet of paper; constructed style sheets are younger than our oldest browser, so a rule is changed in place. */
@@ -36,16 +58,14 @@ function setPage(plan) {
   const sheet = Array.from(document.styleSheets).find((one) => (one.href || '').endsWith('template.css'));
   const { wide, high } = plan.paper;
   const size = plan.lying ? `${high}mm ${wide}mm` : `${wide}mm ${high}mm`;
-  sheet.insertRule(`@page { size: ${size}; margin: 10mm; }`, sheet.cssRules.length);
+  sheet.insertRule(`@page { size: ${size}; margin: ${plan.margin}mm; }`, sheet.cssRules.length);
 }
 
 function layOut(sheet, title, paper) {
   const plan = spread(sheet.widthMm, sheet.heightMm, PAPERS[paper]);
   setPage(plan);
-  byId('sheets').replaceChildren(...plan.tiles.map((tile) => tileNode(sheet, tile, title)));
-  byId('sheet-count').textContent = plan.tiles.length === 1
-    ? 'It fits on one sheet.'
-    : `It needs ${plan.tiles.length} sheets; each repeats 10 mm of the one before. Lay them over each other and tape them.`;
+  byId('sheets').replaceChildren(...sheetNodes(sheet, plan, title));
+  byId('sheet-count').textContent = countWords(plan);
 }
 
 async function show() {

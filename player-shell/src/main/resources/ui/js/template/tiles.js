@@ -10,13 +10,31 @@ const MARGIN = 10;
 const RULER = 24;
 const OVERLAP = 10;
 
+const NEAR = 2;
+
 const counts = (size, room) => (size <= room ? 1 : 1 + Math.ceil((size - room) / (room - OVERLAP)));
+
+/** A template drawn as a whole sheet of this paper goes on it edge to edge; its ruler gets a sheet of its own. */
+function wholeSheet(widthMm, heightMm, paper) {
+  const fits = (wide, high) => Math.abs(widthMm - wide) < NEAR && Math.abs(heightMm - high) < NEAR;
+  const lying = fits(paper.high, paper.wide);
+  if (!lying && !fits(paper.wide, paper.high)) {
+    return null;
+  }
+  const [wide, high] = lying ? [paper.high, paper.wide] : [paper.wide, paper.high];
+  const tile = { x: 0, y: 0, wide: Math.min(wide, widthMm), high: Math.min(high - 0.2, heightMm), name: 'one sheet' };
+  return { lying, paper, margin: 0, tiles: [tile] };
+}
 
 /**
  * Upright or lying, whichever needs fewer sheets; each tile overlaps its neighbour by 10 mm.
- * @returns {{lying: boolean, paper: object, tiles: {x: number, y: number, wide: number, high: number, name: string}[]}}
+ * @returns {{lying: boolean, paper: object, margin: number, tiles: {x: number, y: number, wide: number, high: number, name: string}[]}}
  */
 export function spread(widthMm, heightMm, paper) {
+  const whole = wholeSheet(widthMm, heightMm, paper);
+  if (whole) {
+    return whole;
+  }
   const ways = [false, true].map((lying) => {
     const roomX = (lying ? paper.high : paper.wide) - 2 * MARGIN;
     const roomY = (lying ? paper.wide : paper.high) - 2 * MARGIN - RULER;
@@ -34,5 +52,5 @@ export function spread(widthMm, heightMm, paper) {
       });
     }
   }
-  return { lying: best.lying, paper, tiles };
+  return { lying: best.lying, paper, margin: MARGIN, tiles };
 }
