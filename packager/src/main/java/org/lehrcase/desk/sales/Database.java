@@ -1,5 +1,6 @@
 package org.lehrcase.desk.sales;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -41,10 +42,10 @@ final class Database implements AutoCloseable {
      * Runs the statements.
      *
      * @return the result
-     * @throws SalesException if a statement fails
+     * @throws IOException if a statement fails
      * @throws E if the steps refuse
      */
-    T run() throws SalesException, E;
+    T run() throws IOException, E;
   }
 
   static Database open(Path file) throws SalesException {
@@ -101,7 +102,7 @@ final class Database implements AutoCloseable {
   }
 
   /** Runs the steps in one transaction; whatever they throw undoes all of them. */
-  <T, E extends Exception> T transaction(Steps<T, E> steps) throws SalesException, E {
+  <T, E extends Exception> T transaction(Steps<T, E> steps) throws IOException, E {
     autoCommit(false);
     boolean kept = false;
     try {

@@ -10,7 +10,7 @@ public final class Lessons {
   private static final String OF_SERIES =
       "SELECT * FROM lesson WHERE series = ? ORDER BY number, id";
   private static final String KEEP =
-      "INSERT INTO lesson (id, series, number, title) VALUES (?,?,?,?)"
+      "INSERT INTO lesson (id, series, folder, number, title) VALUES (?,?,?,?,?)"
           + " ON CONFLICT (id) DO UPDATE SET number = excluded.number, title = excluded.title";
 
   private final Database database;
@@ -37,13 +37,15 @@ public final class Lessons {
    * @throws SalesException if the book cannot be written
    */
   public void keep(LessonEntry lesson) throws SalesException {
-    database.change(KEEP, lesson.id().hex(), lesson.series(), lesson.number(), lesson.title());
+    database.change(
+        KEEP, lesson.id().hex(), lesson.series(), lesson.folder(), lesson.number(), lesson.title());
   }
 
   private static LessonEntry read(ResultSet row) throws SQLException {
     return new LessonEntry(
         LessonId.ofHex(row.getString("id")),
         row.getString("series"),
+        row.getInt("folder"),
         row.getInt("number"),
         row.getString("title"));
   }

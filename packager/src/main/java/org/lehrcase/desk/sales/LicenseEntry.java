@@ -30,8 +30,8 @@ public record LicenseEntry(
    * What a license gives.
    *
    * @param series the series it covers, sorted
-   * @param places on how many laptops at once, 1 to 100
-   * @param moves how often a laptop may pass its place on without the desk, 0 to 100
+   * @param places on how many laptops at once, 1 to 99
+   * @param moves how often a laptop may pass its place on without the desk, 0 to 23
    */
   public record Terms(List<String> series, int places, int moves) {
     /** Copies and sorts the series. */

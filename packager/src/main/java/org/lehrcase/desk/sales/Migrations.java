@@ -23,7 +23,7 @@ final class Migrations {
     return SCRIPTS.size();
   }
 
-  static void bringUp(Database database) throws SalesException {
+  static void bringUp(Database database) throws IOException {
     refuseForeign(database);
     for (int next = version(database) + 1; next <= newest(); next++) {
       int version = next;

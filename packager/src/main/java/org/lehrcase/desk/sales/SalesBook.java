@@ -35,10 +35,10 @@ public final class SalesBook implements AutoCloseable {
      * Does the steps.
      *
      * @return the result
-     * @throws SalesException if the book cannot be used
+     * @throws IOException if the book or a file cannot be used; nothing is kept then
      * @throws E if the steps refuse; nothing is kept then
      */
-    T run() throws SalesException, E;
+    T run() throws IOException, E;
   }
 
   /**
@@ -61,8 +61,9 @@ public final class SalesBook implements AutoCloseable {
    * @param clock gives the day and time of entries
    * @return the open book
    * @throws SalesException if the file is no sales book or of a newer version
+   * @throws IOException if it cannot be read
    */
-  public static SalesBook open(Path file, Clock clock) throws SalesException {
+  public static SalesBook open(Path file, Clock clock) throws IOException {
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new SalesException("There is no sales book at " + file + ".");
     }
@@ -86,10 +87,10 @@ public final class SalesBook implements AutoCloseable {
    * @param <E> why the steps may refuse
    * @param work the steps; they use the tables of this book
    * @return what the steps return
-   * @throws SalesException if the book cannot be used; nothing is kept
+   * @throws IOException if the book or a file cannot be used; nothing is kept
    * @throws E if the steps refuse; nothing is kept
    */
-  public <T, E extends Exception> T together(Work<T, E> work) throws SalesException, E {
+  public <T, E extends Exception> T together(Work<T, E> work) throws IOException, E {
     return database.transaction(work::run);
   }
 

@@ -155,10 +155,10 @@ class SalesBookTest {
   void aLessonKeepsItsIdentityThroughRenaming() throws IOException {
     book.editions().nameSeries("brush", "Brush");
     LessonId id = LessonId.ofHex("0123456789abcdef0123456789abcdef");
-    book.lessons().keep(new LessonEntry(id, "brush", 1, "Looking"));
-    book.lessons().keep(new LessonEntry(id, "brush", 4, "Looking into water"));
+    book.lessons().keep(new LessonEntry(id, "brush", 7, 1, "Looking"));
+    book.lessons().keep(new LessonEntry(id, "brush", 7, 4, "Looking into water"));
     assertThat(book.lessons().of("brush"))
-        .containsExactly(new LessonEntry(id, "brush", 4, "Looking into water"));
+        .containsExactly(new LessonEntry(id, "brush", 7, 4, "Looking into water"));
   }
 
   @Test

@@ -13,8 +13,8 @@ CREATE TABLE license (
   person_id   TEXT NOT NULL REFERENCES person (id) ON DELETE RESTRICT,
   epoch       INTEGER NOT NULL CHECK (epoch >= 0),
   issue       INTEGER NOT NULL CHECK (issue >= 1),
-  places      INTEGER NOT NULL CHECK (places BETWEEN 1 AND 100),
-  moves       INTEGER NOT NULL CHECK (moves BETWEEN 0 AND 100),
+  places      INTEGER NOT NULL CHECK (places BETWEEN 1 AND 99),
+  moves       INTEGER NOT NULL CHECK (moves BETWEEN 0 AND 23),
   generation  INTEGER NOT NULL DEFAULT 0 CHECK (generation BETWEEN 0 AND 63),
   state       TEXT NOT NULL DEFAULT 'OPEN' CHECK (state IN ('OPEN', 'BLOCKED')),
   day         TEXT NOT NULL CHECK (day GLOB '????-??-??')
@@ -57,8 +57,10 @@ CREATE TABLE edition (
 CREATE TABLE lesson (
   id      TEXT PRIMARY KEY CHECK (length(id) = 32),
   series  TEXT NOT NULL REFERENCES series (id) ON DELETE RESTRICT,
-  number  INTEGER NOT NULL CHECK (number BETWEEN 0 AND 999),
-  title   TEXT NOT NULL
+  folder  INTEGER NOT NULL CHECK (folder BETWEEN 1 AND 999),
+  number  INTEGER NOT NULL CHECK (number BETWEEN 1 AND 999),
+  title   TEXT NOT NULL,
+  UNIQUE (series, folder)
 ) STRICT;
 
 CREATE INDEX lesson_by_series ON lesson (series, number);
