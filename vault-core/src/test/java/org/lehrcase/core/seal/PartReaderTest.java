@@ -8,7 +8,6 @@ import java.nio.channels.ClosedChannelException;
 import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
@@ -180,17 +179,6 @@ class PartReaderTest {
       right &= some.flip().equals(ByteBuffer.wrap(clear, position, read));
     }
     return right;
-  }
-
-  @Test
-  void assetRefusesPartsThatDoNotBelongTogether() throws Exception {
-    try (PartReader only = PartReader.openWithoutDigests(ByteSource.of(sealed), key, header)) {
-      assertThatThrownBy(() -> AssetReader.of(List.of()))
-          .isInstanceOf(IllegalArgumentException.class);
-      assertThatThrownBy(() -> AssetReader.of(Collections.nCopies(2, only)))
-          .isInstanceOf(IllegalArgumentException.class);
-      assertThat(AssetReader.of(List.of(only)).bufferBytes()).isEqualTo(1 << 16);
-    }
   }
 
   private DigestList digests() throws Exception {

@@ -116,4 +116,19 @@ class PartSealerTest {
       assertThat(Samples.all(reader)).isEqualTo(Arrays.copyOfRange(clear, 1_000_000, 4_000_000));
     }
   }
+
+  @Test
+  void partOfOneSegmentNeedsNoDigestFile() throws Exception {
+    PartHeader small = PartHeader.single(PartKind.CORRECTION, header.asset(), 1000);
+    Path file = folder.resolve("part");
+    ByteSource piece = ByteSource.of(clear).slice(0, 1000);
+    SealedPart sealed = sealer.seal(piece, small, key, file, Progress.NONE);
+    assertThat(sealed.needsDigestFile()).isFalse();
+    assertThat(sealed.sealedBytes()).isEqualTo(1096);
+    try (FileSource source = FileSource.open(file)) {
+      DigestList digests = DigestList.provenWhole(source, 16, sealed.address());
+      PartReader reader = PartReader.open(source, key, small, digests);
+      assertThat(Samples.all(reader)).isEqualTo(Arrays.copyOf(clear, 1000));
+    }
+  }
 }

@@ -1,9 +1,17 @@
 package org.lehrcase.core.seal;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.lehrcase.core.seal.VectorParts.ASSET;
+import static org.lehrcase.core.seal.VectorParts.HEADER;
+import static org.lehrcase.core.seal.VectorParts.KEY;
+import static org.lehrcase.core.seal.VectorParts.PLAIN;
+import static org.lehrcase.core.seal.VectorParts.S;
+import static org.lehrcase.core.seal.VectorParts.clear;
+import static org.lehrcase.core.seal.VectorParts.counted;
+import static org.lehrcase.core.seal.VectorParts.list;
+import static org.lehrcase.core.seal.VectorParts.sealed;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -12,7 +20,6 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.lehrcase.core.id.AssetId;
-import org.lehrcase.core.keys.PartKey;
 import org.lehrcase.core.primitive.Sha256;
 
 /**
@@ -23,15 +30,7 @@ import org.lehrcase.core.primitive.Sha256;
  * src/test/resources/vectors/seal}.
  */
 final class SealVectorFiles {
-  static final int S = 1 << 16;
-
-  /** Clear length of three full segments and a short one. */
-  static final int PLAIN = (S - 96) + 2 * (S - 16) + 1000;
-
   private static final HexFormat HEX = HexFormat.of();
-  private static final AssetId ASSET = AssetId.of(counted(0xa0, 16));
-  private static final byte[] KEY = counted(0x10, 32);
-  private static final PartHeader HEADER = new PartHeader(PartKind.ASSET, ASSET, PLAIN, 16, 0, 2);
 
   private final Map<String, byte[]> files = new LinkedHashMap<>();
   private final byte[] whole = sealed(HEADER, KEY, 0x40);
@@ -248,38 +247,5 @@ final class SealVectorFiles {
 
   private static String tampered(int segment) {
     return "tampered at segment " + segment;
-  }
-
-  /** Clear bytes: SHA-256 of 0, 1, 2 ... as four bytes, one behind the other. */
-  static byte[] clear() {
-    ByteBuffer clear = ByteBuffer.allocate(PLAIN + 32);
-    for (int i = 0; clear.position() < PLAIN; i++) {
-      clear.put(Sha256.of(ByteBuffer.allocate(4).putInt(i).array()));
-    }
-    return Arrays.copyOf(clear.array(), PLAIN);
-  }
-
-  private static byte[] sealed(PartHeader header, byte[] key, int salt) {
-    return sealed(header, key, salt, clear());
-  }
-
-  private static byte[] sealed(PartHeader header, byte[] key, int salt, byte[] clear) {
-    byte[] piece = Arrays.copyOf(clear, Math.toIntExact(header.plainBytes()));
-    PartSealer sealer = new PartSealer(new CountedRandom(salt));
-    return sealer.sealBytes(piece, header, PartKey.ofBytes(key));
-  }
-
-  private static DigestList list(byte[] file) {
-    try {
-      return DigestList.ofFile(ByteSource.of(file), 16);
-    } catch (IOException e) {
-      throw new AssertionError(e);
-    }
-  }
-
-  private static byte[] counted(int first, int size) {
-    byte[] bytes = new byte[size];
-    new CountedRandom(first).nextBytes(bytes);
-    return bytes;
   }
 }
