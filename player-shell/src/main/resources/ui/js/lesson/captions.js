@@ -10,6 +10,13 @@ function showCues(track, band) {
   band.textContent = cues.map(textOf).join('\n');
 }
 
+/** The chosen language, else the browser's, else English, else the first. */
+function pick(tracks, chosen) {
+  const wanted = [chosen, (navigator.language || '').slice(0, 2), 'en'];
+  const found = wanted.map((language) => tracks.findIndex((track) => language && track.language.startsWith(language)));
+  return Math.max(0, ...found.filter((index) => index >= 0).slice(0, 1));
+}
+
 function addTrack(video, captions, first) {
   const node = el('track', {
     kind: 'captions', srclang: captions.language, label: captions.label || captions.language, src: address(captions.url), default: first,
@@ -31,10 +38,10 @@ export function connectCaptions(store) {
     band.hidden = true;
     return;
   }
-  let current = Math.max(0, tracks.findIndex((track) => track.language === settings.captionLanguage));
+  let current = pick(tracks, settings.captionLanguage);
   tracks.forEach((track, i) => track.addEventListener('cuechange', () => i === current && showCues(track, band)));
   store.watch((state) => state.settings.captionLanguage, (language) => {
-    current = Math.max(0, tracks.findIndex((track) => track.language === language));
+    current = pick(tracks, language);
     tracks.forEach((track, i) => { track.mode = i === current ? 'hidden' : 'disabled'; });
     showCues(tracks[current], band);
   });

@@ -30,7 +30,7 @@ function captionChoices(store) {
   return el('div', {},
     choice(CAPTION_SIZES, settings.captionSize, change),
     languages.length > 1
-      ? choice({ key: 'captionLanguage', title: 'Caption language', options: languages }, settings.captionLanguage || languages[0][0], change)
+      ? choice({ key: 'captionLanguage', title: 'Caption language', options: languages }, settings.captionLanguage || Array.from(byId('video').textTracks).find((track) => track.mode === 'hidden')?.language, change)
       : null);
 }
 

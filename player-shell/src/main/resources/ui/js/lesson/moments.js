@@ -1,7 +1,22 @@
-/** Moments of a lesson, in order, with words in one case. */
-export const tidyMoments = (moments) => (moments || [])
-  .map((moment) => ({ ...moment, target: String(moment.target || 'none').toLowerCase() }))
-  .sort((a, b) => a.atMillis - b.atMillis);
+/**
+ * Moments of a lesson in order. What hangs on the same time with the same words becomes one moment;
+ * its further papers stand in `more`.
+ */
+export function tidyMoments(moments) {
+  const tidy = [];
+  (moments || [])
+    .map((moment) => ({ ...moment, target: String(moment.target || 'none').toLowerCase(), more: [] }))
+    .sort((a, b) => a.atMillis - b.atMillis)
+    .forEach((moment) => {
+      const last = tidy[tidy.length - 1];
+      if (last && last.atMillis === moment.atMillis && last.text === moment.text) {
+        last.more.push(moment);
+      } else {
+        tidy.push(moment);
+      }
+    });
+  return tidy;
+}
 
 /** Index of the moment that the given second belongs to, or -1 before the first. */
 export function momentAt(moments, seconds) {

@@ -4,11 +4,11 @@
  */
 
 const STAGES = [
-  { id: 'fire', title: 'fire', words: /\b(fir(e|es|ed|ing)|kilns?|soak|anneal\w*|bake\w*|cool\w*|lid)\b/i },
+  { id: 'fire', title: 'fire', words: /\b(fir(e|es|ed|ing)|kilns?|soak|heat\w*|fus(e|es|ed|ing)|anneal\w*|bake\w*|cool\w*|lid)\b/i },
   { id: 'dry', title: 'dry', words: /\b(dry|dries|dried|drying|airing)\b/i },
-  { id: 'mix', title: 'mix', words: /\b(mix\w*|stir\w*|grind\w*|mull\w*|medium|weigh\w*|scale)\b/i },
+  { id: 'mix', title: 'mix', words: /\b(mix\w*|stir\w*|grind\w*|mull\w*|medium)\b/i },
   { id: 'paint', title: 'paint', words: /\b(paint\w*|coats?|brush\w*|wash(es)?|outlines?|stroke\w*|pass(es)?|dab\w*)\b/i },
-  { id: 'layout', title: 'lay out', words: /\b(lay|lays|laid|lay(ing)? out|plan\w*|order|sort\w*|cut\w*|clean\w*|template|place\w*|stack\w*|sheets?|dams?|subjects?)\b/i },
+  { id: 'layout', title: 'lay out', words: /\b(lay|lays|laid|lay(ing)? out|plan\w*|order|sort\w*|cut\w*|clean\w*|weigh\w*|scale|template|place\w*|stack\w*|sheets?|dams?|subjects?)\b/i },
 ];
 
 /** The stage of one moment, or null. What hangs on it counts before its words. */

@@ -8,7 +8,7 @@ import { startTimer } from './timers.js';
 const LEAST_REM = 4.2;
 const SCROLLING_REM = 8;
 const SMALL_REM = 5.5;
-const TIMER_REM = 3.2;
+const BESIDE_REM = 3;
 
 const remPixels = () => parseFloat(getComputedStyle(document.documentElement).fontSize);
 
@@ -31,10 +31,24 @@ function tag(moment, store) {
     el('span', { class: 'tag-words' }, words),
     el('span', { class: 'heard' }, more(moment, paper)));
   const timer = wait
-    ? button({ label: `Start a timer: ${moment.text}`, sign: 'clock', kind: 'bare tag-timer', onClick: () => startTimer(moment.text, wait) })
+    ? button({ label: `Start a timer: ${moment.text}`, sign: 'clock', kind: 'bare tag-beside tag-timer', onClick: () => startTimer(moment.text, wait) })
     : null;
-  return el('li', {}, main, timer);
+  return el('li', {}, main, moment.more.map((also) => tagBeside(also, store)), timer);
 }
+
+/** A further paper of the same moment: a sign beside the tag. */
+function tagBeside(moment, store) {
+  const paper = paperFor(moment, store.getState().papers);
+  return paper && button({
+    label: `${moment.text}: open ${kindWords(paper)} ${paper.title}`,
+    sign: signOf(paper),
+    kind: 'bare tag-beside',
+    onClick: () => store.dispatch('openMoment', moment),
+  });
+}
+
+/** Room in rem for what stands beside the words of a tag. */
+const besideRem = (moment) => BESIDE_REM * ((timerSeconds(moment) ? 1 : 0) + moment.more.length);
 
 function thread(from, to, depth) {
   return svg('path', { d: `M${from} 0 C${from} ${depth * 0.7} ${to} ${depth * 0.3} ${to} ${depth}` });
@@ -45,9 +59,9 @@ function arrange(parts, store) {
   const { moments, duration } = store.getState();
   const rem = remPixels();
   const available = inner.parentElement.clientWidth - 2 * rem;
-  const needed = moments.map((moment) => (LEAST_REM + (timerSeconds(moment) ? TIMER_REM + 2 : 0)) * rem);
+  const needed = moments.map((moment) => (LEAST_REM + besideRem(moment)) * rem);
   const scrolls = stripWidth(needed, 0) > available;
-  const least = scrolls ? needed.map((wide) => Math.max(wide, SCROLLING_REM * rem)) : needed;
+  const least = scrolls ? moments.map((moment) => (SCROLLING_REM + besideRem(moment)) * rem) : needed;
   const total = stripWidth(least, available);
   inner.style.width = `${total}px`;
   const times = moments.map((moment) => Math.min(1, moment.atMillis / 1000 / duration) * total);
@@ -56,7 +70,7 @@ function arrange(parts, store) {
     const item = list.children[i];
     item.style.left = `${left}px`;
     item.style.width = `${width}px`;
-    item.firstElementChild.classList.toggle('small', width - (timerSeconds(moments[i]) ? TIMER_REM * rem : 0) < SMALL_REM * rem);
+    item.firstElementChild.classList.toggle('small', width - besideRem(moments[i]) * rem < SMALL_REM * rem);
   });
   lines.replaceChildren(...placed.map(({ left, width }, i) => thread(times[i], left + Math.min(18, width / 2), rem)));
 }
