@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.Octets;
+import org.lehrcase.core.id.PlainWords;
 import org.lehrcase.core.message.CborReader;
 import org.lehrcase.core.message.CborWriter;
 import org.lehrcase.core.message.Line;
 import org.lehrcase.core.message.MessageType;
 import org.lehrcase.core.message.SignedMessage;
-import org.lehrcase.core.message.SpokenWords;
 import org.lehrcase.core.message.Verified;
 import org.lehrcase.core.primitive.Sha256;
 import org.lehrcase.core.primitive.SigningKey;
@@ -166,7 +166,7 @@ public final class Statement {
    * @return five words
    */
   public List<String> words() {
-    return SpokenWords.of(Sha256.of(root.octets().toBytes()), WORDS);
+    return PlainWords.of(Octets.of(Sha256.of(root.octets().toBytes())), WORDS);
   }
 
   /**
