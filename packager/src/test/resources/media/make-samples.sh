@@ -5,8 +5,8 @@ set -eu
 
 picture='testsrc2=size=160x120:rate=10:duration=2'
 tone='sine=frequency=330:duration=2:sample_rate=48000'
-make() { ffmpeg -hide_banner -loglevel error -nostdin -y -fflags +bitexact "$@"; }
-exact='-flags:v +bitexact -flags:a +bitexact -map_metadata -1 -threads 1'
+make() { ffmpeg -hide_banner -loglevel error -nostdin -y "$@"; }
+exact='-fflags +bitexact -flags:v +bitexact -flags:a +bitexact -map_metadata -1 -threads 1'
 avc='-c:v libx264 -preset veryslow -crf 40 -g 10'
 aac='-c:a aac -b:a 24k -ac 1'
 
@@ -25,10 +25,10 @@ make -f lavfi -i 'color=c=teal:size=2560x1440:rate=5:duration=0.6' $avc -pix_fmt
 make -f lavfi -i "$picture" -f lavfi -i "$tone" -c:v libvpx-vp9 -crf 55 -b:v 0 -c:a libopus -b:a 16k $exact vp9-opus.webm
 
 {
-  echo '# file,stream,bytes,SHA256:hash of each coded packet, streams one after the other'
+  echo '# file,stream,bytes,SHA-256 of each coded packet, streams one after the other'
   for film in index-at-end.mp4 camera.mov; do
-    ffprobe -loglevel error -show_packets -show_data_hash sha256 \
-      -show_entries packet=stream_index,size,data_hash -of csv=p=0 "$film" | sort -s -t, -k1,1n | sed "s/^/$film,/"
+    ffmpeg -hide_banner -loglevel error -nostdin -i "$film" -map 0 -c copy -f framehash -hash sha256 - |
+      grep -v '^#' | tr -d ' ' | sort -s -t, -k1,1n | cut -d, -f1,5,6 | sed "s/^/$film,/"
   done
 } > packets.csv
 {

@@ -1,15 +1,16 @@
 package org.lehrcase.desk.author;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Lists one folder: without litter, without links that lead out, and with what is odd about names.
@@ -72,39 +73,42 @@ final class FolderListing {
   }
 
   private void add(Path path, String name, String place, List<Entry> entries) throws IOException {
-    var real = path;
-    if (Files.isSymbolicLink(path)) {
-      try {
-        real = path.toRealPath();
-      } catch (NoSuchFileException e) {
-        findings.add(
-            Finding.error(place, "is a link to nothing", "delete it or put the file there"));
-        return;
-      }
-      if (!real.startsWith(root)) {
-        findings.add(
-            Finding.error(
-                place,
-                "is a link that leads out of the course folder; it was not followed",
-                "put a copy of the file in its place"));
-        return;
-      }
-      if (Files.isDirectory(real)) {
-        findings.add(
-            Finding.error(
-                place,
-                "is a link to a folder; it was not followed",
-                "put the folder in its place"));
-        return;
-      }
+    var real = Files.isSymbolicLink(path) ? followed(path, place) : Optional.of(path);
+    if (real.isEmpty()) {
+      return;
     }
-    if (Files.isDirectory(real, LinkOption.NOFOLLOW_LINKS)) {
-      entries.add(new Entry(name, place, real, true));
-    } else if (Files.isRegularFile(real, LinkOption.NOFOLLOW_LINKS)) {
-      entries.add(new Entry(name, place, real, false));
+    if (Files.isDirectory(real.get(), LinkOption.NOFOLLOW_LINKS)) {
+      entries.add(new Entry(name, place, real.get(), true));
+    } else if (Files.isRegularFile(real.get(), LinkOption.NOFOLLOW_LINKS)) {
+      entries.add(new Entry(name, place, real.get(), false));
     } else {
       findings.add(Finding.error(place, "is neither a file nor a folder", "delete it"));
     }
+  }
+
+  /** Returns where a link leads; empty, with a finding, unless that is a file of the course. */
+  private Optional<Path> followed(Path link, String place) throws IOException {
+    Path real;
+    try {
+      real = link.toRealPath();
+    } catch (FileSystemException e) {
+      findings.add(
+          Finding.error(
+              place, "is a link to nothing that can be read", "put the file itself there"));
+      return Optional.empty();
+    }
+    if (real.startsWith(root) && !Files.isDirectory(real)) {
+      return Optional.of(real);
+    }
+    findings.add(
+        real.startsWith(root)
+            ? Finding.error(
+                place, "is a link to a folder; it was not followed", "put the folder in its place")
+            : Finding.error(
+                place,
+                "is a link that leads out of the course folder; it was not followed",
+                "put a copy of the file in its place"));
+    return Optional.empty();
   }
 
   private void reportOddNames(List<Entry> entries) {

@@ -1,9 +1,9 @@
 package org.lehrcase.desk.author;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.course.MomentTarget;
 
@@ -39,26 +39,15 @@ final class LessonCheck {
   }
 
   private void checkMoments(long filmMillis, PaperCheck papers) {
-    Map<String, Integer> reported = new HashMap<>();
+    Set<SourceAsset> reported = new HashSet<>();
     for (var moment : lesson.moments()) {
       if (filmMillis > 0 && moment.atMillis() >= filmMillis) {
-        findings.add(
-            Finding.doubt(
-                    lesson.folder(),
-                    "the chapter '%s' stands at %s, but the film ends at %s"
-                        .formatted(
-                            moment.text(),
-                            Amounts.time(moment.atMillis()),
-                            Amounts.time(filmMillis)),
-                    "correct the time in the chapter list")
-                .at(Amounts.time(moment.atMillis())));
+        reportLate(moment, filmMillis);
       }
       var asset = moment.asset();
       if (moment.target() == MomentTarget.PAGE && asset.isPresent()) {
         var pages = papers.pages(asset.get());
-        if (pages > 0
-            && moment.page() > pages
-            && reported.put(asset.get().place(), moment.page()) == null) {
+        if (pages > 0 && moment.page() > pages && reported.add(asset.get())) {
           findings.add(
               Finding.doubt(
                   asset.get().place(),
@@ -68,6 +57,17 @@ final class LessonCheck {
         }
       }
     }
+  }
+
+  private void reportLate(SourceMoment moment, long filmMillis) {
+    var at = Amounts.time(moment.atMillis());
+    findings.add(
+        Finding.doubt(
+                lesson.folder(),
+                "the chapter '%s' stands at %s, but the film ends at %s"
+                    .formatted(moment.text(), at, Amounts.time(filmMillis)),
+                "correct the time in the chapter list")
+            .at(at));
   }
 
   private void reportManyFilms() {

@@ -2,7 +2,7 @@ package org.lehrcase.desk.media;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
-import java.util.Set;
+import java.util.List;
 
 /**
  * Copies an index with other chunk offsets (ISO/IEC 14496-12, 8.7.5). All else stays byte for byte,
@@ -16,7 +16,7 @@ final class IndexRewrite {
   }
 
   /** The boxes on the way to the chunk offsets; everything else is copied without a look inside. */
-  private static final Set<String> ON_THE_WAY = Set.of("moov", "trak", "mdia", "minf", "stbl");
+  private static final List<String> WAY = List.of("moov", "trak", "mdia", "minf", "stbl");
 
   private final Box moov;
   private final boolean wide;
@@ -32,12 +32,17 @@ final class IndexRewrite {
   }
 
   byte[] apply(Offsets offsets) throws MediaException {
-    return copy(moov, offsets);
+    return copy(moov, 0, offsets);
   }
 
-  private byte[] copy(Box box, Offsets offsets) throws MediaException {
-    if (ON_THE_WAY.contains(box.type())) {
-      return headed(box.whole().slice(4, 4).toBytes(), inside(box, offsets));
+  /** Copies a box; the way is five boxes deep, whatever the file nests. */
+  private byte[] copy(Box box, int depth, Offsets offsets) throws MediaException {
+    var step = WAY.indexOf(box.type());
+    if (step >= 0 && step != depth) {
+      throw MediaException.broken("box '" + box.type() + "' stands where it does not belong");
+    }
+    if (step >= 0) {
+      return headed(box.whole().slice(4, 4).toBytes(), inside(box, depth + 1, offsets));
     }
     return switch (box.type()) {
       case "stco" -> table(box, 4, wide ? 8 : 4, offsets);
@@ -46,11 +51,11 @@ final class IndexRewrite {
     };
   }
 
-  private byte[] inside(Box box, Offsets offsets) throws MediaException {
+  private byte[] inside(Box box, int depth, Offsets offsets) throws MediaException {
     var out = new ByteArrayOutputStream(box.body().size());
     var read = 0L;
     for (var child : box.children()) {
-      out.writeBytes(copy(child, offsets));
+      out.writeBytes(copy(child, depth, offsets));
       read += child.whole().size();
     }
     out.writeBytes(box.body().from(read).toBytes());

@@ -31,33 +31,31 @@ final class SampleEntry {
   Track.Picture picture(double framesPerSecond, long bitsPerSecond) throws MediaException {
     var width = entry.body().u16(24);
     var height = entry.body().u16(26);
-    var plain = new PictureFormat(width, height, 0, Chroma.UNKNOWN);
-    var inside = entry.body().from(PICTURE_BYTES);
-    var config = config(inside);
-    var codec = type();
-    var format = plain;
-    if (config.isPresent()) {
-      var record = config.get().body();
-      switch (config.get().type()) {
-        case "avcC" -> {
-          codec = new AvcConfig(record).codec(codec);
-          format = new AvcConfig(record).format(width, height);
-        }
-        case "hvcC" -> {
-          codec = new HevcConfig(record).codec(codec);
-          format = new HevcConfig(record).format(width, height);
-        }
-        case "vpcC" -> {
-          codec = OpenCodecConfig.vp9(record);
-          format = OpenCodecConfig.vp9Format(record, width, height);
-        }
-        default -> {
-          codec = OpenCodecConfig.av1(record);
-          format = OpenCodecConfig.av1Format(record, width, height);
-        }
-      }
+    var config = config(entry.body().from(PICTURE_BYTES));
+    if (config.isEmpty()) {
+      var plain = new PictureFormat(width, height, 0, Chroma.UNKNOWN);
+      return new Track.Picture(type(), plain, framesPerSecond, bitsPerSecond);
     }
-    return new Track.Picture(codec, format, framesPerSecond, bitsPerSecond);
+    return new Track.Picture(
+        codec(config.get()), format(config.get(), width, height), framesPerSecond, bitsPerSecond);
+  }
+
+  private String codec(Box config) throws MediaException {
+    return switch (config.type()) {
+      case "avcC" -> new AvcConfig(config.body()).codec(type());
+      case "hvcC" -> new HevcConfig(config.body()).codec(type());
+      case "vpcC" -> OpenCodecConfig.vp9(config.body());
+      default -> OpenCodecConfig.av1(config.body());
+    };
+  }
+
+  private static PictureFormat format(Box config, int width, int height) throws MediaException {
+    return switch (config.type()) {
+      case "avcC" -> new AvcConfig(config.body()).format(width, height);
+      case "hvcC" -> new HevcConfig(config.body()).format(width, height);
+      case "vpcC" -> OpenCodecConfig.vp9Format(config.body(), width, height);
+      default -> OpenCodecConfig.av1Format(config.body(), width, height);
+    };
   }
 
   private Optional<Box> config(Slice inside) throws MediaException {
@@ -82,7 +80,7 @@ final class SampleEntry {
     if (codec.equals("mp4a")) {
       codec = mpegSound(version).orElse(codec);
     }
-    return new Track.Sound(codec, body.u16(16), (int) (body.u32(24) >> 16), bitsPerSecond);
+    return new Track.Sound(codec, (int) (body.u32(24) >> 16), bitsPerSecond);
   }
 
   private Optional<String> mpegSound(int version) throws MediaException {

@@ -20,12 +20,10 @@ public sealed interface Track {
    * A stream of sound.
    *
    * @param codec the codec as RFC 6381 writes it
-   * @param channels number of channels, 0 if the file does not say
    * @param samplesPerSecond sampling rate in hertz, 0 if the file does not say
    * @param bitsPerSecond mean over the whole stream, 0 if the file does not say
    */
-  record Sound(String codec, int channels, int samplesPerSecond, long bitsPerSecond)
-      implements Track {}
+  record Sound(String codec, int samplesPerSecond, long bitsPerSecond) implements Track {}
 
   /**
    * Anything else: time code, text, hints. It is packed as it is and not looked at.

@@ -14,7 +14,6 @@ final class WebmTrack {
   private static final long PIXEL_HEIGHT = 0xbaL;
   private static final long AUDIO = 0xe1L;
   private static final long SAMPLING_FREQUENCY = 0xb5L;
-  private static final long CHANNELS = 0x9fL;
   private static final int MAX_PIXELS_ACROSS = 1 << 16;
 
   private final List<EbmlElement> entry;
@@ -43,9 +42,15 @@ final class WebmTrack {
     if (config.isEmpty() || config.get().body().size() == 0) {
       return new Track.Picture(plainName(id), format, rate, 0);
     }
-    var record = config.get().body();
+    return configured(id, config.get().body(), format, rate);
+  }
+
+  private static Track configured(String id, Slice record, PictureFormat plain, double rate)
+      throws MediaException {
+    var width = plain.width();
+    var height = plain.height();
     return switch (id) {
-      case "V_VP9" -> vp9(record, format, rate);
+      case "V_VP9" -> vp9(record, plain, rate);
       case "V_AV1" ->
           new Track.Picture(
               OpenCodecConfig.av1(record),
@@ -60,7 +65,7 @@ final class WebmTrack {
         var hevc = new HevcConfig(record);
         yield new Track.Picture(hevc.codec("hvc1"), hevc.format(width, height), rate, 0);
       }
-      default -> new Track.Picture(plainName(id), format, rate, 0);
+      default -> new Track.Picture(plainName(id), plain, rate, 0);
     };
   }
 
@@ -83,9 +88,8 @@ final class WebmTrack {
 
   private Track sound() throws MediaException {
     var audio = inside(AUDIO);
-    var channels = (int) Math.min(255, EbmlElement.number(audio, CHANNELS, 1));
     var rate = (int) EbmlElement.real(audio, SAMPLING_FREQUENCY);
-    return new Track.Sound(soundName(), channels, rate, 0);
+    return new Track.Sound(soundName(), rate, 0);
   }
 
   private String soundName() throws MediaException {
