@@ -33,7 +33,9 @@ final class CourseFolder {
     }
     for (String series : new String[] {"brush", "kiln"}) {
       Files.copy(texts.resolve(series + ".yaml"), fresh(target.resolve(series + "/course.yaml")));
-      picture(target.resolve(series + "/course.jpg"), series.equals("brush") ? 0 : 1.6);
+      String lesson = series.equals("brush") ? "01 Looking into water" : "01 Six sheets, one bed";
+      double slide = series.equals("brush") ? 0 : 1.6;
+      picture(target.resolve(series).resolve(lesson).resolve("The picture.jpg"), slide);
     }
   }
 

@@ -8,8 +8,8 @@ import java.awt.geom.Point2D;
 final class DamView {
   static final Color CERAMIC = new Color(0xD8CDBB);
   static final Color CERAMIC_EDGE = new Color(0x9C8F7B);
-  static final Color LINER = new Color(0xFBF8F0);
-  static final Color LINER_EDGE = new Color(0xC9BFA9);
+  static final Color LINER = new Color(0xFFF0C2);
+  static final Color LINER_EDGE = new Color(0xB59A55);
   static final Color MOLTEN = new Color(0xF2B36B);
   private static final Type SIZE = Type.regular(7, Palette.INK).centered();
 
@@ -69,7 +69,9 @@ final class DamView {
   }
 
   private static void block(Pen pen, double melt, double width) {
-    Color glass = Palette.mix(new Color(0x8CCFC0), MOLTEN, Math.sin(Math.PI * Math.min(1, melt)));
+    Color glass =
+        Palette.mix(
+            new Color(0x8CCFC0), MOLTEN, Ease.rise(melt, 0, 0.5) * (1 - Ease.rise(melt, 0.86, 1)));
     double top = Ease.mix(18.6, 17.5, melt);
     double inset = Ease.mix(3.2, 2.2, melt);
     double round = 0.2 + 2.6 * melt;
@@ -107,13 +109,13 @@ final class DamView {
     pen.line(path, new Color(0xC77B33), 0.5);
   }
 
-  /** Draws a measure between two heights at x, with its text beside it. */
-  static void height(Pen pen, double x, double tall, String text) {
+  /** Draws a measure from the shelf up at x, with its text of a size beside it. */
+  static void height(Pen pen, double x, double tall, String text, double size) {
     Color color = Palette.CORAL;
-    pen.line(Pen.way(x - 3, 0, x + 3, 0), color, 0.5);
-    pen.line(Pen.way(x - 3, -tall, x + 3, -tall), color, 0.5);
-    pen.arrow(new Point2D.Double(x, -tall / 2), new Point2D.Double(x, -tall), color, 0.5);
-    pen.arrow(new Point2D.Double(x, -tall / 2), new Point2D.Double(x, 0), color, 0.5);
-    pen.text(text, x + 3, -tall / 2 + 2, Type.bold(5.5, color));
+    pen.line(Pen.way(x - size * 0.5, 0, x + size * 0.5, 0), color, size * 0.09);
+    pen.line(Pen.way(x - size * 0.5, -tall, x + size * 0.5, -tall), color, size * 0.09);
+    pen.arrow(new Point2D.Double(x, -tall / 2), new Point2D.Double(x, -tall), color, size * 0.09);
+    pen.arrow(new Point2D.Double(x, -tall / 2), new Point2D.Double(x, 0), color, size * 0.09);
+    pen.text(text, x + size * 0.6, -tall / 2 + size * 0.35, Type.bold(size, color));
   }
 }

@@ -23,7 +23,7 @@ final class Figures {
       case "depthcolors" -> DepthColors.draw(pen.at(14, 6, 0.94), 6, 1);
       case "washes" -> washes(pen);
       case "tuck" -> tuck(pen);
-      case "pinwheel" -> DamView.pinwheel(pen.at(40, 34, 0.52), new double[] {1, 1, 1, 1});
+      case "pinwheel" -> DamView.pinwheel(pen.at(41, 31, 0.46), new double[] {1, 1, 1, 1});
       case "liner" -> liner(pen);
       case "overflow" -> overflow(pen);
       case "notches" -> notches(pen);
@@ -146,18 +146,18 @@ final class Figures {
   private static void liner(Pen pen) {
     Pen placed = pen.at(34, 34, 0.54);
     DamView.section(placed, 30, 1, true);
-    DamView.height(placed, -34, 30, "");
-    DamView.height(placed, 90, 17.5, "17.5 mm glass");
+    DamView.height(placed, -34, 30, "", 5.5);
+    DamView.height(placed, 90, 17.5, "17.5 mm glass", 5.5);
     placed.text("30 mm", -56, -12, Type.bold(5.5, Palette.CORAL));
     placed.text("liner 14.5 mm", 8, -24, Type.bold(5.5, Palette.CORAL));
     placed.arrow(new Point2D.Double(12, -22), new Point2D.Double(2, -13), Palette.CORAL, 0.5);
   }
 
   private static void overflow(Pen pen) {
-    DamView.section(pen.at(20, 20, 0.32), 13, 1, false);
-    DamView.section(pen.at(106, 20, 0.32), 30, 1, true);
-    pen.text("dam of 13 mm: over the top", 49, 31, Type.regular(3.3, Palette.INK).centered());
-    pen.text("dam of 30 mm: held", 135, 31, Type.regular(3.3, Palette.INK).centered());
+    DamView.section(pen.at(16, 18, 0.27), 13, 1, false);
+    DamView.section(pen.at(101, 18, 0.27), 30, 1, true);
+    pen.text("dam of 13 mm: over the top", 41, 27, Type.regular(3.3, Palette.INK).centered());
+    pen.text("dam of 30 mm: held", 126, 27, Type.regular(3.3, Palette.INK).centered());
   }
 
   private static void fastSlow(Pen pen) {

@@ -65,7 +65,7 @@ final class FilmEncoder {
         "ffmpeg -hide_banner -loglevel error -y -f rawvideo -pix_fmt bgr24 -s 1280x720 -r 24 -i -"
             + " -f s16le -ar 44100 -ac 1 -i SOUND -map 0:v -map 1:a -map_metadata -1"
             + " -vf scale=out_color_matrix=bt709:out_range=tv,format=yuv420p"
-            + " -c:v libx264 -profile:v high -level 3.1 -preset slow -tune animation -crf 27"
+            + " -c:v libx264 -profile:v high -level 3.1 -preset medium -tune animation -crf 29"
             + " -g 48 -color_primaries bt709 -color_trc bt709 -colorspace bt709"
             + " -c:a aac -b:a 64k -fflags +bitexact -flags:v +bitexact -flags:a +bitexact";
     List<String> command = new ArrayList<>(List.of(line.split(" ")));

@@ -46,6 +46,7 @@ final class Handout {
           }
         }
       }
+      Files.deleteIfExists(target);
       document.save(target.toFile(), CompressParameters.NO_COMPRESSION);
     }
   }

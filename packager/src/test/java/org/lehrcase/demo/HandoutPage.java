@@ -9,8 +9,8 @@ final class HandoutPage {
   private static final double LEFT = 22;
   private static final double WIDTH = 166;
   private static final double FOOT = 279;
-  private static final Type BODY = Type.regular(3.75, Palette.INK);
-  private static final double LEADING = 5.4;
+  private static final Type BODY = Type.regular(4.05, Palette.INK);
+  private static final double LEADING = 5.9;
   private static final Color WARM = new Color(0xFCEEE6);
   private final PaperPen pen;
   private final PaperFonts fonts;
@@ -57,8 +57,9 @@ final class HandoutPage {
     y = 43;
     items(page.items());
     if (y > FOOT + 1) {
-      System.err.println(lesson.id() + " page " + number + " is too long: " + y);
+      throw new IllegalStateException(lesson.id() + " page " + number + " is too long: " + y);
     }
+    notes();
     pen.line(Pen.way(LEFT, 283, 188, 283), Palette.SEAGLASS, 0.3);
     pen.text("page " + number + " of " + all, 188, 288.5, Type.regular(3.1, Palette.SLATE).right());
     pen.text(
@@ -66,6 +67,18 @@ final class HandoutPage {
         LEFT,
         288.5,
         Type.regular(3.1, Palette.SLATE));
+  }
+
+  /** Rules what is left of the page for writing. */
+  private void notes() {
+    if (y > FOOT - 34) {
+      return;
+    }
+    y += 6;
+    pen.text("Notes", LEFT, y, Type.bold(3.4, Palette.LAGOON));
+    for (double line = y + 9; line < FOOT; line += 9) {
+      pen.line(Pen.way(LEFT, line, LEFT + WIDTH, line), Palette.SEAGLASS, 0.25, 0.3, 1.4);
+    }
   }
 
   private void items(List<HandoutText.Item> items) {
@@ -76,7 +89,7 @@ final class HandoutPage {
         case POINT -> point(item.text());
         case TICK -> tick(item.text());
         case CAUTION -> caution(item.text());
-        case NOTE -> paragraph(item.text(), Type.italic(3.4, Palette.SLATE), 4.6);
+        case NOTE -> paragraph(item.text(), Type.italic(3.6, Palette.SLATE), 5);
         case ROW -> i = table(items, i);
         case FIGURE -> figure(item.text());
         case GAP -> y += Double.parseDouble(item.text());
@@ -110,15 +123,23 @@ final class HandoutPage {
   }
 
   private void tick(String text) {
-    pen.line(Pen.soft(LEFT + 0.2, y - 3.2, 3.8, 3.8, 0.6), Palette.LAGOON, 0.4);
-    lines(text, LEFT + 7, WIDTH - 7, BODY, LEADING);
-    y += 1.6;
+    String[] parts = text.split(" *\\[ ] ");
+    double wide = WIDTH / parts.length;
+    double top = y;
+    for (int i = 0; i < parts.length; i++) {
+      y = top;
+      double x = LEFT + i * wide;
+      pen.line(Pen.soft(x + 0.2, y - 3.3, 3.9, 3.9, 0.6), Palette.LAGOON, 0.4);
+      lines(parts[i], x + 7, wide - 7, BODY, LEADING);
+    }
+    y += 1.5;
   }
 
   private void caution(String text) {
-    Type type = Type.regular(3.6, Palette.INK);
+    Type type = Type.regular(3.8, Palette.INK);
+    y += 1.2;
     List<String> lines = fonts.wrap(text, type, WIDTH - 17);
-    double tall = lines.size() * 5.1 + 5;
+    double tall = lines.size() * 5.4 + 5;
     pen.fill(Pen.soft(LEFT, y - 4, WIDTH, tall, 1.5), WARM);
     pen.fill(Pen.box(LEFT, y - 4, 1.4, tall), Palette.CORAL);
     pen.fill(
@@ -127,9 +148,9 @@ final class HandoutPage {
     double line = y + 1.6;
     for (String each : lines) {
       pen.text(each, LEFT + 14, line, type);
-      line += 5.1;
+      line += 5.4;
     }
-    y += tall + 3.4;
+    y += tall + 3.2;
   }
 
   private void figure(String words) {
@@ -146,6 +167,7 @@ final class HandoutPage {
       rows.add(items.get(i++).cells());
     }
     double[] widths = columns(rows);
+    y += 2;
     for (int r = 0; r < rows.size(); r++) {
       row(rows.get(r), widths, r);
     }
@@ -158,7 +180,7 @@ final class HandoutPage {
     double sum = 0;
     for (int c = 0; c < widths.length; c++) {
       for (List<String> row : rows) {
-        double wide = fonts.width(row.get(c), BODY.sized(3.4)) + 5;
+        double wide = fonts.width(row.get(c), BODY.sized(3.65)) + 5;
         widths[c] = Math.max(widths[c], Math.min(wide, 78));
       }
       sum += widths[c];
@@ -170,20 +192,20 @@ final class HandoutPage {
   }
 
   private void row(List<String> cells, double[] widths, int number) {
-    Type type = number == 0 ? Type.bold(3.4, Palette.WHITE) : Type.regular(3.4, Palette.INK);
+    Type type = number == 0 ? Type.bold(3.65, Palette.WHITE) : Type.regular(3.65, Palette.INK);
     int most = 1;
     for (int c = 0; c < widths.length; c++) {
       most = Math.max(most, fonts.wrap(cells.get(c), type, widths[c] - 4).size());
     }
-    double tall = most * 4.7 + 2.3;
+    double tall = most * 5.1 + 2.6;
     Color back = number == 0 ? Palette.LAGOON : number % 2 == 0 ? Palette.FOAM : Palette.MIST;
-    pen.fill(Pen.box(LEFT, y - 4.6, WIDTH, tall), back);
+    pen.fill(Pen.box(LEFT, y - 5, WIDTH, tall), back);
     double x = LEFT;
     for (int c = 0; c < widths.length; c++) {
       double line = y;
       for (String text : fonts.wrap(cells.get(c), type, widths[c] - 4)) {
         pen.text(text, x + 2.2, line, type);
-        line += 4.7;
+        line += 5.1;
       }
       x += widths[c];
     }

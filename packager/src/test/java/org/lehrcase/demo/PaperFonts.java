@@ -7,6 +7,9 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -22,7 +25,9 @@ final class PaperFonts {
     this.document = document;
     for (Type.Face face : Type.Face.values()) {
       var file = FramePen.FONTS.resolve(face.file + ".ttf").toFile();
-      fonts.put(face, PDType0Font.load(document, file));
+      TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBufferedFile(file));
+      font.setEnableGsub(false); // ligatures would be missing in searched and copied text
+      fonts.put(face, PDType0Font.load(document, font, true));
     }
   }
 

@@ -3,6 +3,7 @@ package org.lehrcase.demo;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +23,7 @@ final class Reef {
     "water light"
   };
   private static final List<List<Patch>> PAINTED =
-      List.of(List.of(), kelp(), coral(), fish(), ledge(), arch(), light());
+      inside(List.of(List.of(), kelp(), coral(), fish(), ledge(), arch(), light()));
 
   private Reef() {}
 
@@ -34,6 +35,21 @@ final class Reef {
   /** Returns what is painted on sheet 1 to 6. */
   static String name(int number) {
     return NAMES[number];
+  }
+
+  private static List<List<Patch>> inside(List<List<Patch>> sheets) {
+    Area glass = new Area(Pen.box(0, 0, WIDTH_MM, HEIGHT_MM));
+    List<List<Patch>> all = new ArrayList<>();
+    for (List<Patch> sheet : sheets) {
+      List<Patch> cut = new ArrayList<>();
+      for (Patch patch : sheet) {
+        Area shape = new Area(patch.shape());
+        shape.intersect(glass);
+        cut.add(new Patch(shape, patch.own(), patch.outline()));
+      }
+      all.add(List.copyOf(cut));
+    }
+    return List.copyOf(all);
   }
 
   private static List<Patch> kelp() {

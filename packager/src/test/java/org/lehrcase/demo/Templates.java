@@ -1,7 +1,6 @@
 package org.lehrcase.demo;
 
 import java.awt.Color;
-import java.awt.geom.Area;
 import java.awt.geom.Point2D;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -77,12 +76,9 @@ final class Templates {
   }
 
   private static void outlines(Pen pen, int number, Color color, double width, double... dash) {
-    Area inside = new Area(Pen.box(0, 0, 180, 130));
     for (Patch patch : Reef.sheet(number)) {
       if (patch.outline()) {
-        Area shape = new Area(patch.shape());
-        shape.intersect(inside);
-        pen.line(shape, color, width, dash);
+        pen.line(patch.shape(), color, width, dash);
       }
     }
   }
