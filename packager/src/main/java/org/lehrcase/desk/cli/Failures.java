@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.desk.answering.RefusedException;
 import org.lehrcase.desk.home.DeskHomeException;
+import org.lehrcase.desk.pack.PackException;
 import org.lehrcase.desk.sales.SalesException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -44,7 +45,18 @@ final class Failures implements IExecutionExceptionHandler {
         || failure instanceof VaultException) {
       return ExitCode.REFUSED;
     }
+    if (failure instanceof PackException e) {
+      return code(e.reason());
+    }
     return failure instanceof IOException ? ExitCode.FILES : ExitCode.FAULT;
+  }
+
+  private static int code(PackException.Reason reason) {
+    return switch (reason) {
+      case COURSE_HAS_ERRORS -> ExitCode.COURSE_HAS_ERRORS;
+      case NO_SPACE -> ExitCode.FILES;
+      case TARGET_TAKEN, CHANGED_MEANWHILE -> ExitCode.REFUSED;
+    };
   }
 
   private static String message(Exception failure) {
