@@ -30,26 +30,12 @@ public final class Armor {
   /**
    * White space of every kind, soft hyphen, zero-width characters, byte-order mark, quote marks.
    */
-  private static final String NOISE = "[\\s\\p{Z}\u0085\u00ad\u200b-\u200f\u2060\ufeff>|]";
+  private static final Pattern NOISE =
+      Pattern.compile("[\\s\\p{Z}\\x85\\xad\\u200b-\\u200f\\u2060\\ufeff>|]+");
 
+  /** A line around a message, once the noise is gone: a break may stand even within a word. */
   private static final Pattern MARKER =
-      Pattern.compile(
-          DASH
-              + "{1,8}"
-              + NOISE
-              + "{0,40}(BEGIN|END)"
-              + NOISE
-              + "{1,40}LEHRCASE"
-              + NOISE
-              + "{1,40}([A-Z]{3,12}(?:"
-              + NOISE
-              + "{1,40}[A-Z]{3,12})?)"
-              + NOISE
-              + "{0,40}"
-              + DASH
-              + "{1,8}");
-
-  private static final Pattern NOISE_RUN = Pattern.compile(NOISE + "+");
+      Pattern.compile(DASH + "{1,8}(BEGIN|END)LEHRCASE([A-Z]{3,24})" + DASH + "{1,8}");
 
   private Armor() {}
 
@@ -107,7 +93,8 @@ public final class Armor {
           "a text of " + text.length() + " characters, the limit is " + MAX_TEXT_CHARS);
     }
     List<Block> found = new ArrayList<>();
-    Matcher marker = MARKER.matcher(text);
+    String quiet = NOISE.matcher(text).replaceAll("");
+    Matcher marker = MARKER.matcher(quiet);
     while (marker.find()) {
       Optional<ArmorKind> kind = kind(marker);
       if (kind.isPresent() && "BEGIN".equals(marker.group(1))) {
@@ -117,7 +104,7 @@ public final class Armor {
               "the END line is missing; copy the whole text, down to its last line");
         }
         requireEnd(marker, kind.get());
-        found.add(block(kind.get(), text.substring(from, marker.start())));
+        found.add(block(kind.get(), quiet.substring(from, marker.start())));
       }
     }
     return List.copyOf(found);
@@ -131,12 +118,10 @@ public final class Armor {
   }
 
   private static Optional<ArmorKind> kind(Matcher marker) {
-    String words = NOISE_RUN.matcher(marker.group(2)).replaceAll(" ");
-    return ArmorKind.ofWords("LEHRCASE " + words);
+    return ArmorKind.ofLetters("LEHRCASE" + marker.group(2));
   }
 
-  private static Block block(ArmorKind kind, String body) throws VaultException {
-    String base64 = NOISE_RUN.matcher(body).replaceAll("");
+  private static Block block(ArmorKind kind, String base64) throws VaultException {
     if (base64.length() > 4 * ((kind.type().maxBytes() + 2) / 3)) {
       throw new VaultException.TooLarge(
           "a message of " + base64.length() + " characters is too long for a " + kind.words());

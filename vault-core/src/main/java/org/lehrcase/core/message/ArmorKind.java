@@ -43,9 +43,10 @@ public enum ArmorKind {
     return "LEHRCASE " + words;
   }
 
-  static Optional<ArmorKind> ofWords(String words) {
+  /** Finds a kind by its words, written without spaces. */
+  static Optional<ArmorKind> ofLetters(String letters) {
     for (ArmorKind kind : values()) {
-      if (kind.words().equals(words)) {
+      if (kind.words().replace(" ", "").equals(letters)) {
         return Optional.of(kind);
       }
     }

@@ -53,7 +53,7 @@ public final class SignedMessage {
     ByteArrayOutputStream message = new ByteArrayOutputStream();
     message.writeBytes(FRONT);
     message.writeBytes(new CborWriter().bytes(payload).toBytes());
-    byte[] signature = key.sign(toBeSigned(type.labelBytes(), payload));
+    byte[] signature = key.sign(toBeSigned(PROTECTED, type.labelBytes(), payload));
     message.writeBytes(new CborWriter().bytes(signature).toBytes());
     if (message.size() > type.maxBytes()) {
       throw new IllegalArgumentException(
@@ -95,7 +95,7 @@ public final class SignedMessage {
     byte[] signature =
         Arrays.copyOfRange(message, message.length - VerifyKey.SIGNATURE_BYTES, message.length);
     VerifyKey key = keyInside.find(payload.clone());
-    byte[] signed = toBeSigned(type.labelBytes(), payload);
+    byte[] signed = toBeSigned(PROTECTED, type.labelBytes(), payload);
     if (!key.verifies(signed, signature)) {
       throw new VaultException.Tampered(
           "this is no " + type.label() + " of the expected signer, or it was changed on its way");
@@ -104,11 +104,11 @@ public final class SignedMessage {
   }
 
   /** RFC 9052, 4.4: {@code ["Signature1", protected, external_aad, payload]}. */
-  static byte[] toBeSigned(byte[] label, byte[] payload) {
+  static byte[] toBeSigned(byte[] protectedHeader, byte[] label, byte[] payload) {
     return new CborWriter()
         .array(4)
         .text("Signature1")
-        .bytes(PROTECTED)
+        .bytes(protectedHeader)
         .bytes(label)
         .bytes(payload)
         .toBytes();

@@ -108,7 +108,7 @@ class ArmorTest {
   }
 
   /** One byte, in other spellings than the one: stray bits, missing or extra padding, alphabet. */
-  @ParameterizedTest(name = "{0}")
+  @ParameterizedTest(name = "[{0}]")
   @ValueSource(strings = {"QR==", "QQ", "QQ=", "QQ===", "Q_==", "QQ==QQ==", "", "====", "Q*=="})
   void contentThatIsNotExactlyBase64IsRefused(String base64) {
     String text =

@@ -29,12 +29,8 @@ class Base45Test {
 
   /** GGW stands for 65,536, which two bytes cannot hold (RFC 9285, 6). */
   @ParameterizedTest(name = "{0}")
-  @ValueSource(strings = {"GGW", ":::", "::", "U5", "A", "ABCD", "bb8", "BB8\n", "B_8", "BB\u00e9"})
+  @ValueSource(strings = {"GGW", ":::", "::", "A", "ABCD", "bb8", "BB8\n", "B_8", "BB\u00e9"})
   void impossibleTextIsRefused(String text) {
-    if ("U5".equals(text)) {
-      assertThat(Base45.encode(new byte[] {(byte) 0xff})).isEqualTo("U5");
-      return;
-    }
     assertThatThrownBy(() -> Base45.decode(text, 100)).isInstanceOf(VaultException.Malformed.class);
   }
 
