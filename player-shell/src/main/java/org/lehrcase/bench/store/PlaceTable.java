@@ -85,16 +85,16 @@ public final class PlaceTable {
    * Stores what a letter brought; from now on the place is active.
    *
    * @param cardDigest the card that was answered
-   * @param license the license that the letter belongs to
+   * @param license the license that the letter belongs to, if it is known already
    * @param answer what it brought
    * @return whether such a card awaited an answer or may take a new one
    * @throws StoreException if it could not be written
    */
-  public boolean activate(Octets cardDigest, LicenseId license, Answer answer)
+  public boolean activate(Octets cardDigest, Optional<LicenseId> license, Answer answer)
       throws StoreException {
     return database.run(
             ACTIVATE,
-            license.hex(),
+            license.map(LicenseId::hex).orElse(null),
             answer.place().hex(),
             answer.generation(),
             answer.letter().toBytes(),

@@ -4,30 +4,33 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import org.lehrcase.core.id.Octets;
+import org.lehrcase.core.license.SignerRole;
 
 /** The teachers whose root was seen and kept at first use, with the newest statement of each. */
 public final class RootTable {
-  private static final String COLUMNS = "SELECT public_key, name, serial, statement FROM root ";
+  private static final String COLUMNS =
+      "SELECT public_key, role, name, serial, statement FROM root ";
   private static final String KEEP =
-      "INSERT INTO root (public_key, name, serial, statement, first_seen_at_millis)"
-          + " VALUES (?,?,?,?,?)"
-          + " ON CONFLICT (public_key) DO UPDATE SET serial=excluded.serial,"
+      "INSERT INTO root (public_key, role, name, serial, statement, first_seen_at_millis)"
+          + " VALUES (?,?,?,?,?,?)"
+          + " ON CONFLICT (public_key, role) DO UPDATE SET serial=excluded.serial,"
           + " statement=excluded.statement WHERE excluded.serial > root.serial";
 
   private final Database database;
   private final Clock clock;
 
   /**
-   * One root.
+   * One root's newest word for one kind of key.
    *
    * @param publicKey the root's key, 32 bytes
+   * @param role what the key of the statement may sign
    * @param name the teacher's name in the first statement seen
    * @param serial the highest serial seen
    * @param statement the signed bytes of that statement
    */
-  public record PinnedRoot(Octets publicKey, String name, int serial, Octets statement) {}
+  public record PinnedRoot(
+      Octets publicKey, SignerRole role, String name, int serial, Octets statement) {}
 
   /**
    * Works on an open database.
@@ -50,6 +53,7 @@ public final class RootTable {
     database.run(
         KEEP,
         root.publicKey().hex(),
+        root.role().name(),
         root.name(),
         root.serial(),
         root.statement().toBytes(),
@@ -66,22 +70,12 @@ public final class RootTable {
     return database.list(COLUMNS + "ORDER BY first_seen_at_millis, rowid", RootTable::read);
   }
 
-  /**
-   * Returns one root.
-   *
-   * @param publicKey the root's key
-   * @return the root, empty if it was never seen
-   * @throws StoreException if it could not be read
-   */
-  public Optional<PinnedRoot> find(Octets publicKey) throws StoreException {
-    return database.first(COLUMNS + "WHERE public_key=?", RootTable::read, publicKey.hex());
-  }
-
   private static PinnedRoot read(ResultSet row) throws SQLException {
     return new PinnedRoot(
         Octets.ofHex(row.getString(1)),
-        row.getString(2),
-        row.getInt(3),
-        Octets.of(row.getBytes(4)));
+        SignerRole.valueOf(row.getString(2)),
+        row.getString(3),
+        row.getInt(4),
+        Octets.of(row.getBytes(5)));
   }
 }

@@ -87,6 +87,9 @@ public final class Trouble extends Exception {
    * @return the same in the three sentences
    */
   public static Trouble of(IOException cause) {
+    if (cause instanceof MediumGoneException) {
+      return stickGone(String.valueOf(cause.getMessage()));
+    }
     Trouble trouble =
         new Trouble(
             TroubleCode.STORE,
@@ -95,6 +98,20 @@ public final class Trouble extends Exception {
             "Look whether the disk is full or the stick is away, then try again.");
     trouble.initCause(cause);
     return trouble;
+  }
+
+  /**
+   * Says that a stick is away.
+   *
+   * @param title the title of the edition on it
+   * @return the trouble, with what to do
+   */
+  public static Trouble stickGone(String title) {
+    return new Trouble(
+        TroubleCode.STICK_GONE,
+        "The stick with \"" + title + "\" is not here.",
+        "Your place in the lesson is kept.",
+        "Put the stick back in; it goes on at the same second.");
   }
 
   /**

@@ -25,11 +25,13 @@ CREATE TABLE place (
   made_at_millis INTEGER NOT NULL
 ) STRICT;
 CREATE TABLE root (
-  public_key           TEXT PRIMARY KEY CHECK (length(public_key) = 64),
+  public_key           TEXT NOT NULL CHECK (length(public_key) = 64),
+  role                 TEXT NOT NULL CHECK (role IN ('DESK', 'ISSUE')),
   name                 TEXT NOT NULL,
   serial               INTEGER NOT NULL,
   statement            BLOB NOT NULL,
-  first_seen_at_millis INTEGER NOT NULL
+  first_seen_at_millis INTEGER NOT NULL,
+  PRIMARY KEY (public_key, role)
 ) STRICT;
 CREATE TABLE edition (
   id              TEXT PRIMARY KEY CHECK (length(id) = 32),

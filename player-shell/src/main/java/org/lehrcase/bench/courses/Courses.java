@@ -1,0 +1,300 @@
+package org.lehrcase.bench.courses;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.lehrcase.bench.store.EditionTable;
+import org.lehrcase.bench.store.EditionTable.KnownEdition;
+import org.lehrcase.bench.trouble.Trouble;
+import org.lehrcase.bench.trouble.TroubleCode;
+import org.lehrcase.core.VaultException;
+import org.lehrcase.core.course.Asset;
+import org.lehrcase.core.course.PartRef;
+import org.lehrcase.core.edition.EditionFolder;
+import org.lehrcase.core.edition.EditionLayout;
+import org.lehrcase.core.edition.FrontPage;
+import org.lehrcase.core.edition.OpenedEdition;
+import org.lehrcase.core.id.AssetId;
+import org.lehrcase.core.id.EditionId;
+import org.lehrcase.core.id.Octets;
+import org.lehrcase.core.keys.EditionKey;
+import org.lehrcase.core.license.Statement;
+import org.lehrcase.core.license.TrustedRoots;
+import org.lehrcase.core.primitive.Sha256;
+import org.lehrcase.core.seal.ClearSource;
+
+/**
+ * The known editions: brought in, found again by id, opened, and their files. Opened editions stay
+ * in memory until their stick is away or what this laptop owns changes. Safe for many threads.
+ */
+public final class Courses implements Closeable {
+  private final EditionTable table;
+  private final KnownRoots roots;
+  private final SearchRoots search;
+  private final EditionKeys keys;
+  private final Map<EditionId, OpenedEdition> opened = new ConcurrentHashMap<>();
+  private final Map<Path, MediumPace> paces = new ConcurrentHashMap<>();
+  private final OpenFiles files = new OpenFiles();
+  private final DamageLog damage = new DamageLog();
+
+  /**
+   * Works on the known editions.
+   *
+   * @param table where they are kept
+   * @param roots the teachers met so far
+   * @param search where sticks appear
+   * @param keys finds the key of an edition
+   */
+  public Courses(EditionTable table, KnownRoots roots, SearchRoots search, EditionKeys keys) {
+    this.table = table;
+    this.roots = roots;
+    this.search = search;
+    this.keys = keys;
+  }
+
+  /**
+   * Adds the editions in a folder. The folder stays where it is; nothing is copied.
+   *
+   * @param folder an edition folder, or one or two steps above
+   * @return the front pages that were added or found again
+   * @throws Trouble if there is no edition there, or its desk key was replaced
+   * @throws VaultException if a front page does not verify
+   * @throws IOException if the medium or the database fails
+   */
+  public List<FrontPage> bringIn(Path folder) throws Trouble, VaultException, IOException {
+    List<Path> found = SearchRoots.below(folder.toAbsolutePath().normalize());
+    if (found.isEmpty()) {
+      throw new Trouble(
+          TroubleCode.NOT_FOUND,
+          "There is no edition in " + folder + ".",
+          "Choose the folder that holds the file " + EditionLayout.FRONT_PAGE + ".");
+    }
+    List<FrontPage> fronts = new ArrayList<>();
+    for (Path edition : found) {
+      fronts.add(add(edition));
+    }
+    return fronts;
+  }
+
+  private FrontPage add(Path folder) throws Trouble, VaultException, IOException {
+    FrontPage front = EditionFolder.open(folder, TrustedRoots.firstMeeting()).frontPage();
+    Optional<Statement> newest = roots.newestDesk(front.statement().root());
+    boolean known = table.find(front.edition()).isPresent();
+    if (!known && newest.isPresent() && !front.isGoodUnder(newest.get())) {
+      throw new Trouble(
+          TroubleCode.DAMAGED,
+          "The key that signed \"" + front.title().title() + "\" was replaced by the teacher.",
+          "Ask the teacher for the newer edition.");
+    }
+    roots.meet(front.statement());
+    table.keep(
+        new KnownEdition(
+            front.edition(),
+            folder,
+            front.title().series(),
+            front.statement().root().octets(),
+            front.title().title(),
+            front.title().restores(),
+            front.title().number()));
+    forget(front.edition());
+    return front;
+  }
+
+  /**
+   * Returns every edition that was brought in.
+   *
+   * @return the editions in the order of arrival
+   * @throws IOException if the database cannot be read
+   */
+  public List<KnownEdition> known() throws IOException {
+    return table.all();
+  }
+
+  /**
+   * Returns folders with editions on the sticks that are in now.
+   *
+   * @return folders that hold a front page, whether known or not
+   * @throws IOException if the database cannot be read
+   */
+  public List<Path> onSticks() throws IOException {
+    List<Path> before = new ArrayList<>();
+    for (KnownEdition edition : table.all()) {
+      before.add(edition.folder());
+    }
+    return search.editionFolders(before);
+  }
+
+  /**
+   * Returns the edition with all that this laptop may read of it: everything with its key, the open
+   * lessons without.
+   *
+   * @param id the edition
+   * @return the opened edition
+   * @throws Trouble if it was never brought in, or its stick is away
+   * @throws VaultException if the edition is damaged
+   * @throws IOException if the medium or the database fails
+   */
+  public OpenedEdition open(EditionId id) throws Trouble, VaultException, IOException {
+    KnownEdition known =
+        table
+            .find(id)
+            .orElseThrow(
+                () ->
+                    new Trouble(
+                        TroubleCode.NOT_FOUND,
+                        "This edition is not among your courses.",
+                        "Bring it in from its stick."));
+    OpenedEdition held = opened.get(id);
+    if (held != null && isAt(held.folder().roots().get(0))) {
+      return held;
+    }
+    EditionFolder folder = locate(known);
+    OpenedEdition fresh = held != null ? held.in(folder) : openWithKey(folder);
+    opened.put(id, fresh);
+    return fresh;
+  }
+
+  private static boolean isAt(Path folder) {
+    return Files.isRegularFile(folder.resolve(EditionLayout.FRONT_PAGE));
+  }
+
+  private EditionFolder locate(KnownEdition known) throws Trouble, IOException {
+    Optional<EditionFolder> here = at(known.folder(), known.id());
+    if (here.isPresent()) {
+      return here.get();
+    }
+    files.forget(known.id());
+    for (Path folder : search.editionFolders(List.of(known.folder()))) {
+      Optional<EditionFolder> found = at(folder, known.id());
+      if (found.isPresent()) {
+        table.keep(
+            new KnownEdition(
+                known.id(),
+                folder,
+                known.series(),
+                known.root(),
+                known.title(),
+                known.restores(),
+                known.number()));
+        return found.get();
+      }
+    }
+    throw Trouble.stickGone(known.title());
+  }
+
+  /** Opens a folder only if it holds exactly this edition; a stranger's folder is passed by. */
+  private Optional<EditionFolder> at(Path folder, EditionId id) throws IOException {
+    if (!isAt(folder)) {
+      return Optional.empty();
+    }
+    TrustedRoots trusted = roots.trusted();
+    try {
+      EditionFolder found = EditionFolder.open(folder, trusted);
+      return found.frontPage().edition().equals(id) ? Optional.of(found) : Optional.empty();
+    } catch (VaultException | IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private OpenedEdition openWithKey(EditionFolder folder) throws VaultException, IOException {
+    Optional<EditionKey> key = keys.keyOf(folder);
+    if (key.isEmpty()) {
+      return OpenedEdition.openLessonsOnly(folder);
+    }
+    try (EditionKey owned = key.get()) {
+      return OpenedEdition.open(folder, owned);
+    }
+  }
+
+  /**
+   * Opens a file of an edition, or returns it if it is open.
+   *
+   * @param edition the edition
+   * @param asset the file
+   * @return the file; it stays open for other requests and is not to be closed
+   * @throws Trouble if it cannot be read here, with the reason
+   * @throws VaultException if it is damaged or not in this copy
+   * @throws IOException if the medium fails
+   */
+  public CourseFile file(EditionId edition, AssetId asset)
+      throws Trouble, VaultException, IOException {
+    OpenedEdition readable = open(edition);
+    OpenFiles.Key key = new OpenFiles.Key(edition, asset);
+    Optional<CourseFile> held = files.find(key);
+    if (held.isPresent()) {
+      return held.get();
+    }
+    Asset found = readable.asset(asset).orElseThrow(() -> locked(readable));
+    ClearSource source =
+        new WatchedSource(
+            readable.open(found),
+            readable.frontPage().title().title(),
+            () -> files.forget(edition));
+    Path root = readable.folder().roots().get(0);
+    return files.keep(
+        key,
+        new CourseFile(
+            MediaTypes.of(found),
+            tag(found),
+            source,
+            paces.computeIfAbsent(root, path -> new MediumPace()),
+            position -> damage.note(asset, position)));
+  }
+
+  /**
+   * Returns a file only if it is open already.
+   *
+   * @param edition the edition
+   * @param asset the file
+   * @return the file, or nothing; never waits for a medium
+   */
+  public Optional<CourseFile> ifOpen(EditionId edition, AssetId asset) {
+    return files.find(new OpenFiles.Key(edition, asset));
+  }
+
+  /** Whether there is no such file or it is locked is not told apart. */
+  private static Trouble locked(OpenedEdition edition) {
+    return new Trouble(
+        TroubleCode.NOT_LICENSED,
+        "\"" + edition.frontPage().title().title() + "\" does not open this on this laptop.",
+        "Drop your license and your key letter on the start page.");
+  }
+
+  /** The tag names the sealed bytes, so it changes whenever the clear bytes do. */
+  private static String tag(Asset asset) {
+    byte[][] addresses =
+        asset.parts().stream().map(PartRef::address).map(a -> a.toBytes()).toArray(byte[][]::new);
+    return Octets.of(Sha256.of16(addresses)).hex();
+  }
+
+  /**
+   * Returns the damage met so far.
+   *
+   * @return the log of this start
+   */
+  public DamageLog damage() {
+    return damage;
+  }
+
+  /** Forgets what was opened, because what this laptop owns has changed. */
+  public void forgetAll() {
+    opened.keySet().forEach(this::forget);
+  }
+
+  private void forget(EditionId edition) {
+    opened.remove(edition);
+    files.forget(edition);
+  }
+
+  @Override
+  public void close() throws IOException {
+    opened.clear();
+    files.close();
+  }
+}

@@ -1,0 +1,105 @@
+package org.lehrcase.bench.opening;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.lehrcase.bench.opening.Dropped.Kind;
+import org.lehrcase.core.VaultException;
+import org.lehrcase.core.edition.FrontPage;
+import org.lehrcase.core.license.LaptopCard;
+import org.lehrcase.core.license.TrustedRoots;
+import org.lehrcase.core.message.Armor;
+import org.lehrcase.core.message.ArmorKind;
+import org.lehrcase.core.table.PlainText;
+
+/**
+ * The one place for everything that a buyer receives. Recognises by content, never by name; each
+ * message is verified as what its armor says, so no message passes for another.
+ */
+public final class DropPlace {
+  private static final int COSE_ARRAY = 0x84;
+
+  private final Opening opening;
+
+  /**
+   * Passes on to the opening.
+   *
+   * @param opening takes licenses and letters
+   */
+  public DropPlace(Opening opening) {
+    this.opening = opening;
+  }
+
+  /**
+   * Takes a file.
+   *
+   * @param file its bytes
+   * @return what it was and what became of it
+   * @throws VaultException if it is a message that is not right
+   * @throws IOException if the database cannot be written
+   */
+  public Dropped take(byte[] file) throws VaultException, IOException {
+    if (file.length > 0 && (file[0] & 0xff) == COSE_ARRAY) {
+      return takeFrontPage(file);
+    }
+    String text =
+        file.length > 1 && (file[0] & 0xff) >= 0xfe
+            ? PlainText.decode(file)
+            : new String(file, StandardCharsets.UTF_8);
+    if (text.length() > Armor.MAX_TEXT_CHARS) {
+      return unknown();
+    }
+    List<Armor.Block> blocks = Armor.find(text);
+    Dropped last = unknown();
+    for (Armor.Block block : blocks) {
+      last = take(block);
+    }
+    return last;
+  }
+
+  private static Dropped unknown() {
+    return Dropped.refused(
+        Kind.UNKNOWN,
+        "This is nothing that Lehrcase knows.",
+        "Drop the license, the key letter, or bring in the folder of an edition.");
+  }
+
+  private Dropped take(Armor.Block block) throws VaultException, IOException {
+    byte[] message = block.content().toBytes();
+    ArmorKind kind = block.kind();
+    return switch (kind) {
+      case LICENSE -> opening.acceptLicense(message);
+      case KEY_LETTER -> opening.acceptLetter(message);
+      case LAPTOP_CARD -> card(message);
+      case MOVE_ASK ->
+          Dropped.refused(
+              Kind.ASK,
+              "This is another laptop's ask for a place.",
+              "Answer it under \"Move to another laptop\".");
+      case MOVE_LINK ->
+          Dropped.refused(
+              Kind.LINK, "This passes a place on.", "Use it on the laptop that asked for it.");
+      case CORRECTION ->
+          Dropped.refused(
+              Kind.CORRECTION,
+              "This is a correction to a lesson.",
+              "Put it into the folder \"corrections\" of the edition.");
+    };
+  }
+
+  private static Dropped card(byte[] message) throws VaultException {
+    LaptopCard.verify(message);
+    return Dropped.refused(
+        Kind.CARD,
+        "This is a laptop card. It goes to your teacher.",
+        "Send it; then drop the key letter that comes back.");
+  }
+
+  private static Dropped takeFrontPage(byte[] file) throws VaultException {
+    FrontPage front = FrontPage.verify(file, TrustedRoots.firstMeeting());
+    return Dropped.refused(
+        Kind.EDITION,
+        "This is the front page of \"" + front.title().title() + "\".",
+        "Bring in the whole folder that it lies in.");
+  }
+}

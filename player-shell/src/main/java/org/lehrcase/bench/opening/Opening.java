@@ -1,0 +1,309 @@
+package org.lehrcase.bench.opening;
+
+import java.io.IOException;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lehrcase.bench.courses.EditionKeys;
+import org.lehrcase.bench.courses.KnownRoots;
+import org.lehrcase.bench.laptop.Laptop;
+import org.lehrcase.bench.opening.Dropped.Kind;
+import org.lehrcase.bench.opening.Dropped.Outcome;
+import org.lehrcase.bench.store.LicenseTable.KeptLicense;
+import org.lehrcase.bench.store.PlaceState;
+import org.lehrcase.bench.store.PlaceTable.CardPlace;
+import org.lehrcase.bench.store.StudyStore;
+import org.lehrcase.bench.trouble.Trouble;
+import org.lehrcase.core.VaultException;
+import org.lehrcase.core.edition.EditionFolder;
+import org.lehrcase.core.id.EditionId;
+import org.lehrcase.core.id.LicenseId;
+import org.lehrcase.core.id.Octets;
+import org.lehrcase.core.keys.EditionKey;
+import org.lehrcase.core.keys.PlaceKeys;
+import org.lehrcase.core.license.KeyLetter;
+import org.lehrcase.core.license.KeysFile;
+import org.lehrcase.core.license.LaptopCard;
+import org.lehrcase.core.license.License;
+import org.lehrcase.core.license.OpenedRow;
+import org.lehrcase.core.license.RowEntry;
+import org.lehrcase.core.license.TrustedRoots;
+
+/**
+ * Takes licenses and key letters, makes laptop cards, and finds the key of an edition. Safe for
+ * many threads; every acceptance is one transaction.
+ */
+public final class Opening implements EditionKeys {
+  private final StudyStore store;
+  private final KnownRoots roots;
+  private final Places places;
+
+  /**
+   * Works on the student's database.
+   *
+   * @param store the database
+   * @param roots the teachers met so far
+   * @param laptop this machine
+   * @param random makes the seeds of cards
+   */
+  public Opening(StudyStore store, KnownRoots roots, Laptop laptop, SecureRandom random) {
+    this.store = store;
+    this.roots = roots;
+    this.places = new Places(store.places(), laptop, random);
+  }
+
+  /**
+   * Accepts a license of any teacher; the first message of a teacher pins the root.
+   *
+   * @param message the signed bytes
+   * @return what became of it
+   * @throws VaultException if it is no license
+   * @throws IOException if the database cannot be written
+   */
+  public synchronized Dropped acceptLicense(byte[] message) throws VaultException, IOException {
+    License license = License.verify(message, TrustedRoots.firstMeeting());
+    Optional<KeptLicense> before = store.licenses().find(license.id());
+    if (before.isPresent() && !before.get().root().equals(license.statement().root().octets())) {
+      return Dropped.refused(
+          Kind.LICENSE,
+          "Another teacher's key signed this license, which carries the number of one you have.",
+          "Ask your teacher before you use it.");
+    }
+    boolean fresh =
+        store.inTransaction(
+            () -> {
+              try {
+                roots.meet(license.statement());
+              } catch (org.lehrcase.bench.store.StoreException e) {
+                throw e;
+              } catch (IOException e) {
+                throw new org.lehrcase.bench.store.StoreException("could not pin a root", e);
+              }
+              return store
+                  .licenses()
+                  .keep(
+                      new KeptLicense(
+                          license.id(),
+                          license.statement().root().octets(),
+                          license.terms().issue().number(),
+                          Octets.of(license.toBytes())));
+            });
+    tieLoosePlaces(license);
+    LicenseState state = state(license.id());
+    String whose = "This is the license of " + license.terms().name() + ".";
+    String next =
+        state == LicenseState.ACTIVE
+            ? "Your courses are open."
+            : "Next: send this laptop card to your teacher; the key letter comes back.";
+    return new Dropped(Kind.LICENSE, fresh ? Outcome.ACCEPTED : Outcome.KNOWN, whose, next);
+  }
+
+  /** A card made before its license named none; its keys tell which license they belong to. */
+  private void tieLoosePlaces(License license) throws VaultException, IOException {
+    for (Places.OpenPlace open : places.open()) {
+      try (open) {
+        if (open.place().license().isEmpty() && opensRowOf(license, open.keys())) {
+          places.tie(open.place(), license.id());
+        }
+      }
+    }
+  }
+
+  private static boolean opensRowOf(License license, PlaceKeys keys) throws VaultException {
+    for (EditionId edition : license.rows().stream().map(RowEntry::edition).distinct().toList()) {
+      Optional<OpenedRow> row = license.open(edition, keys);
+      row.ifPresent(OpenedRow::close);
+      if (row.isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Makes the card to send, or returns the one that was sent already: always the same bytes while
+   * it waits for its letter.
+   *
+   * @param license the license, or empty for a card before any license
+   * @return the card
+   * @throws Trouble if the machine tells too little about itself
+   * @throws VaultException if what is stored is damaged
+   * @throws IOException if the database cannot be written
+   */
+  public synchronized LaptopCard card(Optional<LicenseId> license)
+      throws Trouble, VaultException, IOException {
+    return places.card(license);
+  }
+
+  /**
+   * Accepts the key letter for a card of this laptop.
+   *
+   * @param message the signed bytes
+   * @return what became of it
+   * @throws VaultException if no known teacher signed it, or it is another laptop's
+   * @throws IOException if the database cannot be written
+   */
+  public synchronized Dropped acceptLetter(byte[] message) throws VaultException, IOException {
+    KeyLetter letter = KeyLetter.verifyAny(message, roots.deskKeys());
+    CardPlace place =
+        places
+            .answeredBy(letter)
+            .orElseThrow(
+                () ->
+                    new VaultException.WrongLaptop(
+                        "this key letter answers the card of another laptop"));
+    boolean known = place.answer().isPresent() && places.opens(place);
+    if (known) {
+      return new Dropped(
+          Kind.LETTER, Outcome.KNOWN, "This key letter was here already.", "Your courses open.");
+    }
+    try (PlaceKeys keys = places.open(place, letter)) {
+      Optional<LicenseId> license = place.license().or(() -> Optional.empty());
+      if (license.isEmpty()) {
+        license = licenseOf(keys);
+      }
+      places.activate(place, license, letter, keys);
+    }
+    return new Dropped(
+        Kind.LETTER,
+        Outcome.ACCEPTED,
+        "This is the key letter for this laptop.",
+        "Your courses open.");
+  }
+
+  private Optional<LicenseId> licenseOf(PlaceKeys keys) throws VaultException, IOException {
+    for (License license : licenses()) {
+      if (opensRowOf(license, keys)) {
+        return Optional.of(license.id());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Returns the accepted licenses.
+   *
+   * @return verified licenses in the order of arrival
+   * @throws VaultException if what is stored is damaged
+   * @throws IOException if the database cannot be read
+   */
+  public List<License> licenses() throws VaultException, IOException {
+    TrustedRoots trusted = roots.trusted();
+    List<License> licenses = new ArrayList<>();
+    for (KeptLicense kept : store.licenses().all()) {
+      licenses.add(License.verify(kept.message().toBytes(), trusted));
+    }
+    return licenses;
+  }
+
+  /**
+   * Says how far a license has come.
+   *
+   * @param license the license
+   * @return its state on this laptop, now
+   * @throws VaultException if what is stored is damaged
+   * @throws IOException if the database cannot be read
+   */
+  public LicenseState state(LicenseId license) throws VaultException, IOException {
+    LicenseState best = LicenseState.NO_CARD;
+    for (CardPlace place : places.all()) {
+      if (place.license().equals(Optional.of(license))) {
+        LicenseState state = state(place);
+        if (state == LicenseState.ACTIVE) {
+          return state;
+        }
+        best = best == LicenseState.NO_CARD ? state : best;
+      }
+    }
+    return best;
+  }
+
+  private LicenseState state(CardPlace place) throws VaultException, IOException {
+    if (place.state() == PlaceState.PASSED) {
+      return LicenseState.PASSED;
+    }
+    if (place.answer().isEmpty()) {
+      return LicenseState.ASKED;
+    }
+    return places.opens(place) ? LicenseState.ACTIVE : LicenseState.SHUT;
+  }
+
+  /**
+   * Says whether a card waits for its letter.
+   *
+   * @return true if at least one does
+   * @throws IOException if the database cannot be read
+   */
+  public boolean isCardWaiting() throws IOException {
+    return places.all().stream().anyMatch(place -> place.state() == PlaceState.ASKED);
+  }
+
+  /**
+   * Says whether there are keys here that this machine no longer opens.
+   *
+   * @return true if a place is shut
+   * @throws VaultException if what is stored is damaged
+   * @throws IOException if the database cannot be read
+   */
+  public boolean isShut() throws VaultException, IOException {
+    boolean shut = false;
+    for (CardPlace place : places.all()) {
+      LicenseState state = state(place);
+      if (state == LicenseState.ACTIVE) {
+        return false;
+      }
+      shut |= state == LicenseState.SHUT;
+    }
+    return shut;
+  }
+
+  @Override
+  public synchronized Optional<EditionKey> keyOf(EditionFolder folder)
+      throws VaultException, IOException {
+    EditionId edition = folder.frontPage().edition();
+    List<License> licenses = licenses();
+    for (Places.OpenPlace open : places.open()) {
+      try (open) {
+        for (License license : licenses) {
+          Optional<EditionKey> key = keep(open, license.open(edition, open.keys()));
+          if (key.isPresent()) {
+            return key;
+          }
+        }
+        Optional<EditionKey> key = keep(open, inKeysFile(folder, open.keys()));
+        if (key.isPresent()) {
+          return key;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Takes the edition's key out of a row, and stores newer keys if a rekey row led to it. */
+  private Optional<EditionKey> keep(Places.OpenPlace open, Optional<OpenedRow> row)
+      throws VaultException, IOException {
+    if (row.isEmpty()) {
+      return Optional.empty();
+    }
+    if (row.get().rekeyed()) {
+      places.keepNewer(open.place(), row.get().placeKeys());
+    }
+    row.get().placeKeys().close();
+    return Optional.of(row.get().editionKey());
+  }
+
+  private Optional<OpenedRow> inKeysFile(EditionFolder folder, PlaceKeys keys)
+      throws VaultException, IOException {
+    try {
+      return KeysFile.open(
+              folder.roots().get(0),
+              folder.frontPage().edition(),
+              folder.frontPage().digest(),
+              roots.trusted())
+          .find(keys);
+    } catch (VaultException.NotHere e) {
+      return Optional.empty(); // a copy without a keys file opens by the license alone
+    }
+  }
+}
