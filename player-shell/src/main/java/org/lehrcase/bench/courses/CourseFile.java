@@ -17,4 +17,7 @@ public record CourseFile(
     String contentTag,
     ClearSource clear,
     MediumPace pace,
-    LongConsumer damageNote) {}
+    LongConsumer damageNote) {
+  /** About how much of a film one damaged segment takes away, in clear bytes. */
+  public static final long SEGMENT_BYTES = 1L << 16;
+}

@@ -2,6 +2,7 @@ package org.lehrcase.bench.courses;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,19 +16,27 @@ import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
+import org.lehrcase.core.course.AssetRole;
+import org.lehrcase.core.course.Captions;
+import org.lehrcase.core.course.Lesson;
 import org.lehrcase.core.course.PartRef;
+import org.lehrcase.core.edition.Correction;
+import org.lehrcase.core.edition.CorrectionNote;
+import org.lehrcase.core.edition.CorrectionShelf;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.EditionLayout;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.OpenedEdition;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.id.EditionId;
+import org.lehrcase.core.id.LessonId;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.EditionKey;
 import org.lehrcase.core.license.Statement;
 import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.primitive.Sha256;
 import org.lehrcase.core.seal.ClearSource;
+import org.lehrcase.core.table.PlainText;
 
 /**
  * The known editions: brought in, found again by id, opened, and their files. Opened editions stay
@@ -167,7 +176,7 @@ public final class Courses implements Closeable {
   private EditionFolder locate(KnownEdition known) throws Trouble, IOException {
     Optional<EditionFolder> here = at(known.folder(), known.id());
     if (here.isPresent()) {
-      return here.get();
+      return withOlder(here.get(), known);
     }
     files.forget(known.id());
     for (Path folder : search.editionFolders(List.of(known.folder()))) {
@@ -182,10 +191,23 @@ public final class Courses implements Closeable {
                 known.title(),
                 known.restores(),
                 known.number()));
-        return found.get();
+        return withOlder(found.get(), known);
       }
     }
     throw Trouble.stickGone(known.title());
+  }
+
+  /** A folder of changes is completed by the other editions of its series that are here. */
+  private EditionFolder withOlder(EditionFolder folder, KnownEdition known) throws IOException {
+    List<Path> others = new ArrayList<>();
+    for (KnownEdition other : table.all()) {
+      if (!other.id().equals(known.id())
+          && other.series().equals(known.series())
+          && other.root().equals(known.root())) {
+        others.add(other.folder());
+      }
+    }
+    return folder.alsoIn(others);
   }
 
   /** Opens a folder only if it holds exactly this edition; a stranger's folder is passed by. */
@@ -213,6 +235,42 @@ public final class Courses implements Closeable {
   }
 
   /**
+   * Returns a lesson with what belongs beside it.
+   *
+   * @param edition the edition
+   * @param lesson the lesson
+   * @return the lesson
+   * @throws Trouble if it cannot be read here, with the reason
+   * @throws VaultException if the edition is damaged
+   * @throws IOException if the medium fails
+   */
+  public StudyLesson lesson(EditionId edition, LessonId lesson)
+      throws Trouble, VaultException, IOException {
+    OpenedEdition readable = open(edition);
+    Lesson found = readable.lesson(lesson).orElseThrow(() -> locked(readable));
+    return new StudyLesson(readable, found, corrections(readable, lesson), damage);
+  }
+
+  /** Corrections are sealed with the edition's key; without it there is nothing to show. */
+  private List<CorrectionNote> corrections(OpenedEdition edition, LessonId lesson)
+      throws VaultException, IOException {
+    List<Correction> sealed = CorrectionShelf.of(edition.folder());
+    List<CorrectionNote> notes = new ArrayList<>();
+    Optional<EditionKey> key = sealed.isEmpty() ? Optional.empty() : keys.keyOf(edition.folder());
+    if (key.isPresent()) {
+      try (EditionKey owned = key.get()) {
+        for (Correction correction : sealed) {
+          CorrectionNote note = correction.open(owned);
+          if (note.lesson().equals(lesson)) {
+            notes.add(note);
+          }
+        }
+      }
+    }
+    return notes;
+  }
+
+  /**
    * Opens a file of an edition, or returns it if it is open.
    *
    * @param edition the edition
@@ -231,11 +289,7 @@ public final class Courses implements Closeable {
       return held.get();
     }
     Asset found = readable.asset(asset).orElseThrow(() -> locked(readable));
-    ClearSource source =
-        new WatchedSource(
-            readable.open(found),
-            readable.frontPage().title().title(),
-            () -> files.forget(edition));
+    ClearSource source = source(readable, found);
     Path root = readable.folder().roots().get(0);
     return files.keep(
         key,
@@ -245,6 +299,18 @@ public final class Courses implements Closeable {
             source,
             paces.computeIfAbsent(root, path -> new MediumPace()),
             position -> damage.note(asset, position)));
+  }
+
+  /** Captions of every kind are read whole and given as WebVTT; all else is read where asked. */
+  private ClearSource source(OpenedEdition edition, Asset asset)
+      throws VaultException, IOException {
+    if (asset.role() == AssetRole.CAPTIONS) {
+      String written = PlainText.decode(edition.read(asset, Captions.MAX_BYTES));
+      return new ClearBytes(Captions.parse(written).toWebVtt().getBytes(StandardCharsets.UTF_8));
+    }
+    EditionId id = edition.frontPage().edition();
+    return new WatchedSource(
+        edition.open(asset), edition.frontPage().title().title(), () -> files.forget(id));
   }
 
   /**

@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.lehrcase.bench.store.RootTable;
 import org.lehrcase.bench.store.RootTable.PinnedRoot;
+import org.lehrcase.bench.store.StoreException;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.license.SignerRole;
 import org.lehrcase.core.license.Statement;
 import org.lehrcase.core.license.TrustedRoots;
@@ -55,16 +57,16 @@ public final class KnownRoots {
    * Pins the root of a verified statement, or notes a newer statement of a known root.
    *
    * @param statement the statement
-   * @throws IOException if the database cannot be written
+   * @throws StoreException if the database cannot be written
    */
-  public void meet(Statement statement) throws IOException {
+  public void meet(Statement statement) throws StoreException {
     table.keep(
         new PinnedRoot(
             statement.root().octets(),
             statement.terms().role(),
             statement.terms().name(),
             statement.terms().serial(),
-            org.lehrcase.core.id.Octets.of(statement.toBytes())));
+            Octets.of(statement.toBytes())));
   }
 
   /**

@@ -73,13 +73,7 @@ public final class Opening implements EditionKeys {
     boolean fresh =
         store.inTransaction(
             () -> {
-              try {
-                roots.meet(license.statement());
-              } catch (org.lehrcase.bench.store.StoreException e) {
-                throw e;
-              } catch (IOException e) {
-                throw new org.lehrcase.bench.store.StoreException("could not pin a root", e);
-              }
+              roots.meet(license.statement());
               return store
                   .licenses()
                   .keep(
@@ -159,10 +153,7 @@ public final class Opening implements EditionKeys {
           Kind.LETTER, Outcome.KNOWN, "This key letter was here already.", "Your courses open.");
     }
     try (PlaceKeys keys = places.open(place, letter)) {
-      Optional<LicenseId> license = place.license().or(() -> Optional.empty());
-      if (license.isEmpty()) {
-        license = licenseOf(keys);
-      }
+      Optional<LicenseId> license = place.license().isPresent() ? place.license() : licenseOf(keys);
       places.activate(place, license, letter, keys);
     }
     return new Dropped(

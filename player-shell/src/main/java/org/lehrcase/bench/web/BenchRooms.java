@@ -1,0 +1,89 @@
+package org.lehrcase.bench.web;
+
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.security.SecureRandom;
+import java.util.Optional;
+import org.lehrcase.bench.courses.CourseFile;
+import org.lehrcase.bench.courses.Courses;
+import org.lehrcase.bench.home.Bench;
+import org.lehrcase.bench.trouble.Trouble;
+import org.lehrcase.core.VaultException;
+import org.lehrcase.core.id.AssetId;
+import org.lehrcase.core.id.EditionId;
+
+/** A bench with its server: the one entry of this package. */
+public final class BenchRooms implements AutoCloseable {
+  private final BenchServer server;
+  private final Jobs jobs;
+
+  private BenchRooms(BenchServer server, Jobs jobs) {
+    this.server = server;
+    this.jobs = jobs;
+  }
+
+  /**
+   * How to serve.
+   *
+   * @param port the port, or 0 for any free one
+   * @param version the program's version, for the page
+   * @param quit called when the page asks to end the program
+   */
+  public record Service(int port, String version, Runnable quit) {}
+
+  /**
+   * Starts the server of a bench.
+   *
+   * @param bench the open bench; the caller closes it after this
+   * @param service how to serve
+   * @param random makes the secrets of this start
+   * @return the running server; the caller closes it
+   * @throws IOException if the port is taken
+   */
+  public static BenchRooms open(Bench bench, Service service, SecureRandom random)
+      throws IOException {
+    Jobs jobs = new Jobs();
+    JsonApi api = new JsonApi();
+    StateAnswer state = new StateAnswer(bench, service.version());
+    api.on("GET state", ask -> state.answer());
+    api.on(
+        "POST quit",
+        ask -> {
+          service.quit().run();
+          return new JsonObject();
+        });
+    new StudyQuestions(bench).addTo(api);
+    new OpeningQuestions(bench, jobs).addTo(api);
+    MediaHandler media = new MediaHandler(new CourseMedia(bench.courses()));
+    Router.Rooms rooms = new Router.Rooms(api, media, new PrintDownloads(bench));
+    return new BenchRooms(BenchServer.start(service.port(), random, rooms), jobs);
+  }
+
+  /**
+   * Returns the running server.
+   *
+   * @return the server
+   */
+  public BenchServer server() {
+    return server;
+  }
+
+  @Override
+  public void close() {
+    jobs.close();
+    server.close();
+  }
+
+  private record CourseMedia(Courses courses) implements MediaFinder {
+    @Override
+    public CourseFile find(EditionId edition, AssetId asset)
+        throws Trouble, VaultException, IOException {
+      return courses.file(edition, asset);
+    }
+
+    @Override
+    public Optional<CourseFile> ifOpen(EditionId edition, AssetId asset) {
+      return courses.ifOpen(edition, asset);
+    }
+  }
+}
