@@ -8,6 +8,7 @@ import org.commonmark.node.Image;
 import org.commonmark.node.Node;
 import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
+import org.commonmark.renderer.html.DefaultUrlSanitizer;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.lehrcase.core.table.PlainText;
 
@@ -23,7 +24,12 @@ public final class Prose {
   private static final Parser PARSER =
       Parser.builder().extensions(EXTENSIONS).maxOpenBlockParsers(32).build();
   private static final HtmlRenderer RENDERER =
-      HtmlRenderer.builder().extensions(EXTENSIONS).escapeHtml(true).sanitizeUrls(true).build();
+      HtmlRenderer.builder()
+          .extensions(EXTENSIONS)
+          .escapeHtml(true)
+          .sanitizeUrls(true)
+          .urlSanitizer(new DefaultUrlSanitizer(List.of("http", "https", "mailto")))
+          .build();
 
   private Prose() {}
 
