@@ -3,8 +3,6 @@ package org.lehrcase.scene;
 import java.nio.file.Path;
 import java.util.Arrays;
 import org.lehrcase.bench.browser.Browser;
-import org.openqa.selenium.By;
-import org.openqa.selenium.WebElement;
 
 /** What a student sees and does, in the words of the pages. */
 final class LessonScreen {
@@ -25,7 +23,7 @@ final class LessonScreen {
 
   /** Hands a file over by the page's own drop event. */
   void drop(Path file) throws Exception {
-    int before = answers();
+    browser.run("document.querySelector('#drop-answers').replaceChildren()");
     browser.run(
         "const d = new DataTransfer();"
             + "d.items.add(new File([arguments[0]], arguments[1], {type: 'text/plain'}));"
@@ -33,54 +31,46 @@ final class LessonScreen {
             + "document.querySelector('#drop').dispatchEvent(e);",
         java.nio.file.Files.readString(file),
         file.getFileName().toString());
-    browser.until("an answer to the drop", () -> answers() > 0 && (before == 0 || settled()));
-  }
-
-  private boolean settled() {
-    return Boolean.TRUE.equals(
-        browser.run("return !!document.querySelector('#drop-answers .notice')"));
-  }
-
-  private int answers() {
-    return browser.driver().findElements(By.cssSelector("#drop-answers .notice")).size();
+    browser.see("#drop-answers .notice");
   }
 
   String dropAnswer() {
-    return browser.see("#drop-answers .notice").getText();
+    return text("#drop-answers .notice");
   }
 
-  /** Presses the button with these words. */
-  void press(String words) {
-    browser
-        .get(
-            "a button " + words,
-            () ->
-                browser.driver().findElements(By.tagName("button")).stream()
-                    .filter(WebElement::isDisplayed)
-                    .filter(b -> b.getText().strip().equals(words))
-                    .findFirst()
-                    .orElse(null))
-        .click();
+  /** Presses the button that shows these words. */
+  void press(String selector, String words) {
+    browser.until(
+        "a button " + words,
+        () ->
+            Boolean.TRUE.equals(
+                browser.run(
+                    "const b = Array.from(document.querySelectorAll(arguments[0]))"
+                        + ".find((e) => e.offsetParent && e.innerText.includes(arguments[1]));"
+                        + "if (b) b.click(); return !!b;",
+                    selector,
+                    words)));
   }
 
   /** Brings a folder in by its place. */
   void bringIn(Path edition) {
     browser.see("#folder-place").sendKeys(edition.toString());
-    browser.driver().findElement(By.cssSelector("form.by-hand button[type=submit]")).click();
+    browser.see("form.by-hand button[type=submit]").click();
   }
 
   /** Opens the lesson whose link holds this title. */
   void openLesson(String title) {
-    WebElement link =
+    String address =
         browser.get(
             "a link to " + title,
             () ->
-                browser.driver().findElements(By.cssSelector("a[href*='lesson.html']")).stream()
-                    .filter(WebElement::isDisplayed)
-                    .filter(a -> (a.getText() + a.getAttribute("aria-label")).contains(title))
-                    .findFirst()
-                    .orElse(null));
-    browser.go(link.getAttribute("href"));
+                (String)
+                    browser.run(
+                        "const a = Array.from(document.querySelectorAll('a[href*=\"lesson.html\"]'))"
+                            + ".find((e) => (e.innerText + e.ariaLabel).includes(arguments[0]));"
+                            + "return a ? a.href : null;",
+                        title));
+    browser.go(address);
     browser.until("the picture is ready", () -> number("return v.readyState") >= 2);
   }
 
@@ -102,8 +92,12 @@ final class LessonScreen {
     return ((Number) browser.run(SECOND)).intValue();
   }
 
+  /** Returns the words that an element shows; read in one step, as pages redraw themselves. */
   String text(String css) {
-    return browser.see(css).getText();
+    browser.see(css);
+    return (String)
+        browser.run(
+            "const e = document.querySelector(arguments[0]); return e ? e.innerText : '';", css);
   }
 
   boolean shows(String css, String... words) {

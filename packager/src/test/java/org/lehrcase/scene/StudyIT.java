@@ -25,7 +25,9 @@ import org.lehrcase.bench.browser.Browser;
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class StudyIT {
   private static final String MARKER = "REEF-GARDEN-MARKER-A2";
-  private static final String SENTENCE = "Looking for your courses";
+
+  /** A whole line of the lesson's English captions. */
+  private static final String CAPTION = "Far water: sheets 6 and 5.";
 
   @TempDir static Path root;
 
@@ -50,7 +52,7 @@ class StudyIT {
       lesson = browser.driver().getCurrentUrl();
       watches(screen, browser);
       reads(screen, browser);
-      printsTrueSize(browser);
+      printsTrueSize(screen, browser);
       stoppedAt = leavesAt(screen, browser, lesson, 33.25);
       bench.kill();
     }
@@ -64,19 +66,13 @@ class StudyIT {
     browser.until("the course is listed", () -> screen.text("#courses").contains("Far water"));
     screen.drop(shop.license("Zo\u00eb M\u00fcller", "brush"));
     assertThat(screen.dropAnswer()).doesNotContain("could not");
-    screen.press("Make the card");
+    screen.press("#cards button", "Make the card");
     String card = screen.text("pre.card-text");
     assertThat(card).contains("BEGIN LEHRCASE LAPTOP CARD");
     browser.driver().navigate().refresh();
     browser.see("#courses-title");
     screen.drop(shop.answer(card));
-    browser.until(
-        "the lesson can be opened",
-        () ->
-            !browser
-                .driver()
-                .findElements(org.openqa.selenium.By.cssSelector("a[href*='lesson.html']"))
-                .isEmpty());
+    assertThat(screen.dropAnswer()).contains("key letter for this laptop");
   }
 
   private static void watches(LessonScreen screen, Browser browser) {
@@ -94,12 +90,8 @@ class StudyIT {
   }
 
   private static void reads(LessonScreen screen, Browser browser) {
-    browser.see("#strip");
-    browser.run(
-        "document.querySelector('#strip button, #strip a') && "
-            + "document.querySelector('#strip button, #strip a').click()");
-    browser.see("#papers-button").click();
-    pressPaper(browser, "Far water");
+    assertThat(screen.text("#strip")).contains("First wash");
+    openPaper(screen, "Far water");
     browser.see(".pdf-page[data-page]");
     browser.until(
         "the page is drawn",
@@ -111,31 +103,18 @@ class StudyIT {
                         + "const d = c.getContext('2d').getImageData(0, 0, c.width, c.height).data;"
                         + "let dark = 0; for (let i = 0; i < d.length; i += 4) {"
                         + " if (d[i + 3] > 0 && d[i] < 128) dark++; } return dark > 200;")));
-    browser.see("#papers-button").click();
-    pressPaper(browser, "F2");
+    openPaper(screen, "F2");
     browser.until("the schedule is a table", () -> screen.shows("#paper-body", "580", "370"));
   }
 
-  private static void pressPaper(Browser browser, String words) {
-    browser
-        .get(
-            "a paper " + words,
-            () ->
-                browser
-                    .driver()
-                    .findElements(
-                        org.openqa.selenium.By.cssSelector("dialog button, [role=dialog] button"))
-                    .stream()
-                    .filter(b -> b.isDisplayed() && b.getText().contains(words))
-                    .findFirst()
-                    .orElse(null))
-        .click();
+  private static void openPaper(LessonScreen screen, String words) {
+    screen.press("#papers-button", "Papers");
+    screen.press("dialog button, [role=dialog] button", words);
   }
 
   /** The ruler of a printed template measures 100 mm in the PDF that the browser prints. */
-  private static void printsTrueSize(Browser browser) throws Exception {
-    browser.see("#papers-button").click();
-    pressPaper(browser, "Sheet 6");
+  private static void printsTrueSize(LessonScreen screen, Browser browser) throws Exception {
+    openPaper(screen, "Sheet 6");
     String address = browser.see("#print-template").getAttribute("href");
     browser.go(address);
     browser.see("html[data-shown]");
@@ -180,7 +159,7 @@ class StudyIT {
 
   private static void nothingClearIsLeft(List<Path> folders) throws Exception {
     List<Path> found = new ArrayList<>();
-    List<String> needles = List.of(MARKER, "passes of a wash", SENTENCE + " never");
+    List<String> needles = List.of(MARKER, CAPTION);
     byte[] film = Files.readAllBytes(film());
     byte[] middle = java.util.Arrays.copyOfRange(film, film.length / 2, film.length / 2 + 64);
     int searched = 0;
@@ -202,6 +181,7 @@ class StudyIT {
     assertThat(contains(Files.readAllBytes(handout()), MARKER.getBytes(StandardCharsets.UTF_8)))
         .as("the marker is in the clear course")
         .isTrue();
+    assertThat(Files.readString(captions())).contains(CAPTION);
   }
 
   private static Path film() {
@@ -210,6 +190,10 @@ class StudyIT {
 
   private static Path handout() {
     return Shop.BRUSH.resolve("02 Far water").resolve("Far water.pdf");
+  }
+
+  private static Path captions() {
+    return Shop.BRUSH.resolve("02 Far water").resolve("Far water.en.vtt");
   }
 
   private static boolean contains(byte[] bytes, byte[] needle) {

@@ -1,5 +1,8 @@
 package org.lehrcase.bench.browser;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.concurrent.locks.LockSupport;
@@ -7,6 +10,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -148,6 +152,18 @@ public final class Browser implements AutoCloseable {
     }
     throw new AssertionError(
         "waited " + PATIENCE + " for " + what + " at " + driver.getCurrentUrl());
+  }
+
+  /** Keeps what was on the screen, beside the test reports. */
+  private void photograph() {
+    try {
+      Path folder = Files.createDirectories(Path.of("target", "failure-screens"));
+      Files.write(
+          folder.resolve(System.currentTimeMillis() + ".png"),
+          driver.getScreenshotAs(OutputType.BYTES));
+    } catch (IOException e) {
+      throw new UncheckedIOException("the screenshot could not be kept", e);
+    }
   }
 
   @Override

@@ -1,0 +1,101 @@
+package org.lehrcase.scene;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.lehrcase.bench.browser.Browser;
+import org.openqa.selenium.OutputType;
+
+/**
+ * Takes the pictures of the guides from the running programs. Run in {@code packager} after
+ * packaging: {@code mvn -Pscreenshots …}, see {@code DEVELOPERS.md}.
+ */
+public final class Screenshots {
+  private final Path target;
+  private final Browser browser;
+
+  private Screenshots(Path target, Browser browser) {
+    this.target = target;
+    this.browser = browser;
+  }
+
+  /**
+   * Writes the pictures.
+   *
+   * @param arguments an empty work folder, and the folder for the pictures
+   * @throws Exception if a scene cannot be played
+   */
+  public static void main(String[] arguments) throws Exception {
+    Path root = Files.createDirectories(Path.of(arguments[0]).toAbsolutePath());
+    Path target = Files.createDirectories(Path.of(arguments[1]).toAbsolutePath());
+    Shop shop = Shop.open(Files.createDirectories(root.resolve("teacher")));
+    Path brush = shop.pack(Shop.BRUSH, root.resolve("editions"));
+    Path kiln = shop.pack(Path.of("demo", "kiln"), root.resolve("editions"));
+    Path student = Files.createDirectories(root.resolve("student").resolve("tmp")).getParent();
+    Path profile = Files.createDirectories(root.resolve("profile"));
+    try (var bench = Program.bench(student, student.resolve("bench"));
+        Browser browser = Browser.start(profile, 1366, 768)) {
+      new Screenshots(target, browser).take(shop, bench.address(), brush, kiln);
+    }
+  }
+
+  private void take(Shop shop, String address, Path brush, Path kiln) throws Exception {
+    LessonScreen screen = new LessonScreen(browser);
+    size(1366, 768);
+    browser.go(address);
+    browser.see("#courses-title");
+    screen.bringIn(brush);
+    browser.until("the course", () -> screen.text("#courses").contains("Far water"));
+    screen.drop(shop.license("Ada Example", "brush,kiln"));
+    shoot("opening");
+    screen.press("#cards button", "Make the card");
+    String card = screen.text("pre.card-text");
+    browser.driver().navigate().refresh();
+    browser.see("#courses-title");
+    screen.drop(shop.answer(card));
+    screen.bringIn(kiln);
+    browser.until("the other course", () -> screen.text("#courses").contains("The long cool"));
+    browser.driver().navigate().refresh();
+    browser.until("both", () -> screen.text("#courses").contains("The long cool"));
+    shoot("start");
+    String start = browser.driver().getCurrentUrl();
+    lesson(screen, start, "Far water", 43.5, "Far water", "lesson");
+    lesson(screen, start, "The long cool", 26.5, "F5", "firing");
+    size(390, 844);
+    shoot("lesson-phone");
+  }
+
+  private void lesson(
+      LessonScreen screen, String start, String title, double second, String paper, String name)
+      throws Exception {
+    browser.go(start);
+    browser.until("the start page", () -> screen.text("#courses").contains(title));
+    screen.openLesson(title);
+    screen.secondShownAfterSeek(second);
+    screen.press("#papers-button", "Papers");
+    screen.press("dialog button, [role=dialog] button", paper);
+    Thread.sleep(2500);
+    shoot(name);
+  }
+
+  private void size(int widthPixels, int heightPixels) {
+    browser
+        .driver()
+        .executeCdpCommand(
+            "Emulation.setDeviceMetricsOverride",
+            Map.of(
+                "width",
+                widthPixels,
+                "height",
+                heightPixels,
+                "deviceScaleFactor",
+                1,
+                "mobile",
+                false));
+  }
+
+  private void shoot(String name) throws Exception {
+    Thread.sleep(600);
+    Files.write(target.resolve(name + ".png"), browser.driver().getScreenshotAs(OutputType.BYTES));
+  }
+}
