@@ -42,6 +42,7 @@ public final class DeskCommands implements Runnable {
         .addSubcommand(new PackCommand(surroundings))
         .addSubcommand(new LicenseCommand(surroundings))
         .addSubcommand(new AnswerCommand(surroundings))
+        .addSubcommand(new DemoCommand(surroundings))
         .setExecutionExceptionHandler(new Failures());
   }
 

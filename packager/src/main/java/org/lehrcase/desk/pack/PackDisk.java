@@ -20,7 +20,7 @@ interface PackDisk {
   SealedPart seal(ByteSource clear, PartHeader header, PartKey key, Path target, Progress progress)
       throws IOException;
 
-  /** Writes a small file, forces it and gives it its name at once. */
+  /** Writes a small file, forces it and gives it its name at once; the name is forced later. */
   void write(Path file, byte[] bytes) throws IOException;
 
   /** Copies a part that was sealed before, forces it and gives it its name at once. */

@@ -54,7 +54,7 @@ final class RealDisk implements PackDisk {
       }
       out.force(true);
     }
-    move(unfinished, file);
+    Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
   }
 
   @Override
