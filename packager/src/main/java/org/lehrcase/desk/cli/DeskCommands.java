@@ -40,6 +40,7 @@ public final class DeskCommands implements Runnable {
         .addSubcommand(new InitCommand(surroundings))
         .addSubcommand(new CheckCommand())
         .addSubcommand(new PackCommand(surroundings))
+        .addSubcommand(new CorrectCommand(surroundings))
         .addSubcommand(new LicenseCommand(surroundings))
         .addSubcommand(new AnswerCommand(surroundings))
         .addSubcommand(new DemoCommand(surroundings))
