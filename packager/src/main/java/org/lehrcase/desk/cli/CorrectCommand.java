@@ -1,13 +1,11 @@
 package org.lehrcase.desk.cli;
 
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.core.edition.Correction;
-import org.lehrcase.core.message.Armor;
-import org.lehrcase.core.message.ArmorKind;
+import org.lehrcase.core.edition.EditionLayout;
 import org.lehrcase.desk.answering.RefusedException;
 import org.lehrcase.desk.correcting.CorrectionDesk;
 import org.lehrcase.desk.correcting.CorrectionWish;
@@ -30,10 +28,6 @@ import picocli.CommandLine.Spec;
     },
     mixinStandardHelpOptions = true)
 final class CorrectCommand implements Callable<Integer> {
-  private static final String HUMAN =
-      "This is a correction to a course.\n"
-          + "What to do: drop this file on the start page of Lehrcase.";
-
   private final Surroundings surroundings;
 
   @Spec private CommandSpec spec;
@@ -50,12 +44,6 @@ final class CorrectCommand implements Callable<Integer> {
 
   @Option(names = "--text", required = true, paramLabel = "WORDS", description = "What is right.")
   private String text;
-
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "Also writes the correction as a text for a mail.")
-  private @Nullable Path out;
 
   CorrectCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
@@ -84,18 +72,14 @@ final class CorrectCommand implements Callable<Integer> {
   }
 
   private int correct(DeskHome desk, DeskKeys keys) throws Exception {
-    Path mail = out;
     CorrectionWish wish = new CorrectionWish(lesson, where.place(), text);
     Correction correction =
         new CorrectionDesk(desk, keys, surroundings.random(), surroundings.clock())
             .correct(edition, wish);
     PrintWriter console = spec.commandLine().getOut();
     console.println("correction " + correction.fileName());
-    if (mail != null) {
-      String armored = Armor.write(ArmorKind.CORRECTION, HUMAN, correction.toBytes());
-      OutFile.replacing(mail).write(armored.getBytes(StandardCharsets.UTF_8));
-      console.println("file " + mail);
-    }
+    console.println(
+        "file " + edition.resolve(EditionLayout.CORRECTIONS).resolve(correction.fileName()));
     console.flush();
     return ExitCode.DONE;
   }

@@ -83,7 +83,7 @@ public final class DropPlace {
           Dropped.refused(
               Kind.CORRECTION,
               "This is a correction to a lesson.",
-              "Put it into the folder \"corrections\" of the edition.");
+              "Put the file that your teacher sent into the folder \"corrections\" of the edition.");
     };
   }
 
