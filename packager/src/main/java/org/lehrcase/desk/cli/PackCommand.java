@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.lehrcase.core.seal.CipherWarmup;
 import org.lehrcase.desk.home.DeskHome;
 import org.lehrcase.desk.home.DeskKeys;
 import org.lehrcase.desk.pack.PackResult;
@@ -62,6 +63,7 @@ final class PackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
+    CipherWarmup.start(); // meanwhile the passphrase is stretched
     return options.open(surroundings, this::pack);
   }
 

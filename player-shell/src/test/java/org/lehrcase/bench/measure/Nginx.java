@@ -20,9 +20,9 @@ final class Nginx implements AutoCloseable {
         access_log off; sendfile on; tcp_nopush on; keepalive_requests 1000000;
         client_body_temp_path %1$s/t1; proxy_temp_path %1$s/t2; fastcgi_temp_path %1$s/t3;
         uwsgi_temp_path %1$s/t4; scgi_temp_path %1$s/t5;
-        server { listen 127.0.0.1:%3$d; root %2$s; }
+        server { listen 127.0.0.1:%3$d; root "%2$s"; }
         server {
-          listen 127.0.0.1:%4$d ssl; root %2$s;
+          listen 127.0.0.1:%4$d ssl; root "%2$s";
           ssl_certificate %1$s/cert.pem; ssl_certificate_key %1$s/key.pem;
           ssl_protocols TLSv1.3; ssl_conf_command Ciphersuites TLS_AES_256_GCM_SHA384;
         }

@@ -21,12 +21,23 @@ public final class CipherWarmup {
 
   private CipherWarmup() {}
 
+  /** Holds the one warm-up of this program. */
+  private static final class Once {
+    static final Thread THREAD = begin();
+  }
+
   /**
-   * Starts the warm-up in a background thread that never keeps a program from ending.
+   * Starts the warm-up in a background thread that never keeps a program from ending. Only the
+   * first call starts one, so a program calls this as early as it knows that it will need the
+   * cipher.
    *
    * @return the thread, for those who want to wait for it
    */
   public static Thread start() {
+    return Once.THREAD;
+  }
+
+  private static Thread begin() {
     Thread thread = new Thread(CipherWarmup::run, "cipher-warmup");
     thread.setDaemon(true);
     thread.start();

@@ -13,4 +13,9 @@ class CipherWarmupTest {
     warmup.join(Duration.ofMinutes(1).toMillis());
     assertThat(warmup.isAlive()).isFalse();
   }
+
+  @Test
+  void isStartedOnlyOnceHoweverOftenItIsAskedFor() {
+    assertThat(CipherWarmup.start()).isSameAs(CipherWarmup.start());
+  }
 }
