@@ -2,6 +2,7 @@ package org.lehrcase.desk.author;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.course.Captions;
@@ -61,8 +62,11 @@ final class CaptionsCheck {
       findings.add(
           Finding.doubt(
                   asset.place(),
-                  "%d captions run past the end of the film at %s"
-                      .formatted(late.size(), Amounts.time(filmMillis)),
+                  String.format(
+                      Locale.ROOT,
+                      "%d captions run past the end of the film at %s",
+                      late.size(),
+                      Amounts.time(filmMillis)),
                   "check that these captions belong to this cut of the film")
               .at(Amounts.time(first.startMillis())));
     }

@@ -57,13 +57,14 @@ public record CourseReport(SourceCourse course, List<Finding> findings, Volume v
 
   private static String contents(SourceLesson lesson) {
     var films = lesson.assets(AssetRole.VIDEO).count();
-    return "  (%d %s, %d other files, %d moments%s)"
-        .formatted(
-            films,
-            films == 1 ? "film" : "films",
-            lesson.assets().size() - films,
-            lesson.moments().size(),
-            lesson.open() ? ", open without a license" : "");
+    return String.format(
+        Locale.ROOT,
+        "  (%d %s, %d other files, %d moments%s)",
+        films,
+        films == 1 ? "film" : "films",
+        lesson.assets().size() - films,
+        lesson.moments().size(),
+        lesson.open() ? ", open without a license" : "");
   }
 
   private static void render(Finding finding, PrintWriter out) {
@@ -94,7 +95,10 @@ public record CourseReport(SourceCourse course, List<Finding> findings, Volume v
           ? "This course can be packed."
           : "This course can be packed; " + doubts + " doubtful.";
     }
-    return "This course cannot be packed yet: %d wrong, %d doubtful."
-        .formatted(count(Severity.ERROR), doubts);
+    return String.format(
+        Locale.ROOT,
+        "This course cannot be packed yet: %d wrong, %d doubtful.",
+        count(Severity.ERROR),
+        doubts);
   }
 }

@@ -2,6 +2,7 @@ package org.lehrcase.desk.author;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.lehrcase.desk.media.MediaInfo;
 import org.lehrcase.desk.media.Track;
 
@@ -46,7 +47,7 @@ final class HeavyFilms {
       Track.Picture picture = info.picture().get();
       var format = picture.format();
       if (format.largerThanFullHd()) {
-        reasons.add("%d × %d pixels".formatted(format.width(), format.height()));
+        reasons.add(String.format(Locale.ROOT, "%d × %d pixels", format.width(), format.height()));
       }
       if (picture.framesPerSecond() > ENOUGH_FRAMES_PER_SECOND) {
         reasons.add(Amounts.format("%.0f frames a second", picture.framesPerSecond()));

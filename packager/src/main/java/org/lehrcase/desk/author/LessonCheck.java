@@ -3,6 +3,7 @@ package org.lehrcase.desk.author;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.course.MomentTarget;
@@ -51,8 +52,12 @@ final class LessonCheck {
           findings.add(
               Finding.doubt(
                   asset.get().place(),
-                  "has %d pages, but the chapter '%s' asks for page %d"
-                      .formatted(pages, moment.text(), moment.page()),
+                  String.format(
+                      Locale.ROOT,
+                      "has %d pages, but the chapter '%s' asks for page %d",
+                      pages,
+                      moment.text(),
+                      moment.page()),
                   "correct the page in the chapter list"));
         }
       }
@@ -64,8 +69,12 @@ final class LessonCheck {
     findings.add(
         Finding.doubt(
                 lesson.folder(),
-                "the chapter '%s' stands at %s, but the film ends at %s"
-                    .formatted(moment.text(), at, Amounts.time(filmMillis)),
+                String.format(
+                    Locale.ROOT,
+                    "the chapter '%s' stands at %s, but the film ends at %s",
+                    moment.text(),
+                    at,
+                    Amounts.time(filmMillis)),
                 "correct the time in the chapter list")
             .at(at));
   }
@@ -76,8 +85,11 @@ final class LessonCheck {
       findings.add(
           Finding.doubt(
               lesson.folder(),
-              "has %d films; captions and chapters belong to the first, '%s'"
-                  .formatted(films.size(), films.get(0).name()),
+              String.format(
+                  Locale.ROOT,
+                  "has %d films; captions and chapters belong to the first, '%s'",
+                  films.size(),
+                  films.get(0).name()),
               "make a lesson of each, or join them"));
     }
     if (films.isEmpty() && lesson.assets(AssetRole.CAPTIONS).findAny().isPresent()) {

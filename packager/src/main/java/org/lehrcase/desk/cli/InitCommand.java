@@ -113,8 +113,8 @@ final class InitCommand implements Callable<Integer> {
             "\nYour desk is ready. Now print "
                 + sheet
                 + ", three sheets for three envelopes.\n"
-                + "The secret on them exists NOWHERE ELSE, not even on this computer: without two of\n"
-                + "them a lost desk can never be rebuilt. Keep the envelopes in three places, then\n"
+                + "The secret on them exists NOWHERE ELSE, not in the desk and in no backup: without two\n"
+                + "of them a lost desk can never be rebuilt. Keep the envelopes in three places, then\n"
                 + "delete the file and empty the bin.");
     err().flush();
   }

@@ -1,10 +1,12 @@
 package org.lehrcase.desk.home;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Arrays;
@@ -39,14 +41,17 @@ public final class Passphrase implements AutoCloseable {
   }
 
   /**
-   * Reads the first line of a UTF-8 file.
+   * Reads the first line of a UTF-8 file or pipe.
    *
    * @param file holds the passphrase
    * @return the passphrase without its line end
    * @throws IOException if the file cannot be read or is not UTF-8
    */
   public static Passphrase ofFile(Path file) throws IOException {
-    byte[] bytes = OwnerFiles.read(file, MAX_FILE_BYTES);
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(file)) { // may be a pipe
+      bytes = in.readNBytes(MAX_FILE_BYTES);
+    }
     try {
       CharBuffer text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
       int end = 0;

@@ -3,6 +3,7 @@ package org.lehrcase.desk.media;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.lehrcase.core.seal.ByteSource;
 
 /**
@@ -66,8 +67,13 @@ record FileBox(String type, long start, int headerBytes, long sizeBytes) {
     }
     if (size > left) {
       throw MediaException.broken(
-          "the file ends at byte %d, but box '%s' at byte %d needs %d bytes; the copy is incomplete"
-              .formatted(source.sizeBytes(), type, at, size));
+          String.format(
+              Locale.ROOT,
+              "the file ends at byte %d, but box '%s' at byte %d needs %d bytes; the copy is incomplete",
+              source.sizeBytes(),
+              type,
+              at,
+              size));
     }
     return new FileBox(type, at, header, size);
   }

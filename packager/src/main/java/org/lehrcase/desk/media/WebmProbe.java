@@ -3,6 +3,7 @@ package org.lehrcase.desk.media;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.lehrcase.core.seal.ByteSource;
 
 /** Reads the index of a WebM or Matroska film (RFC 9559): length, tracks, place of the cues. */
@@ -95,8 +96,11 @@ final class WebmProbe {
     var left = source.sizeBytes() - at - head.headerBytes();
     if (head.bodyBytes() > left) {
       throw MediaException.broken(
-          "the file ends at byte %d, but its part at byte %d needs more; the copy is incomplete"
-              .formatted(source.sizeBytes(), at));
+          String.format(
+              Locale.ROOT,
+              "the file ends at byte %d, but its part at byte %d needs more; the copy is incomplete",
+              source.sizeBytes(),
+              at));
     }
     return head.bodyBytes() == EbmlElement.Head.UNKNOWN_SIZE
         ? source.sizeBytes()

@@ -29,7 +29,8 @@ class EnvelopePagesTest {
         RootSecret joined = SpareKeys.join(List.of(linesOf(document, 1), linesOf(document, 3)));
         assertThat(joined.secret().sameAs(root.secret())).isTrue();
         assertThat(text(document, 2))
-            .contains("Spare-key envelope 2 of 3", "Atelier", "Zoë", "amber kiln", "nowhere else");
+            .contains(
+                "Spare-key envelope 2 of 3", "Atelier Łuk & Zoë", "amber kiln", "nowhere else");
       }
     }
   }
