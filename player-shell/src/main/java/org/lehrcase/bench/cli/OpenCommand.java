@@ -6,6 +6,7 @@ import java.security.SecureRandom;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.lehrcase.bench.home.Bench;
 import org.lehrcase.bench.home.DataPlace;
 import org.lehrcase.bench.home.EntryFile;
@@ -51,10 +52,12 @@ final class OpenCommand implements Callable<Integer> {
   /** One run of the command. */
   static final class Run {
     private static final long LAST_ANSWER_MILLIS = 300;
+    private static final int LAST_SECONDS = 4;
 
     private final Options options;
     private final PrintWriter out;
     private final CountDownLatch quit = new CountDownLatch(1);
+    private final CountDownLatch ended = new CountDownLatch(1);
 
     Run(Options options, PrintWriter out) {
       this.options = options;
@@ -67,18 +70,32 @@ final class OpenCommand implements Callable<Integer> {
       if (hold.isEmpty()) {
         return bringBack(place);
       }
-      CipherWarmup.start();
       try (RunningCopy running = hold.get();
           Bench bench = options.home.open(place);
           BenchRooms rooms = BenchRooms.open(bench, service(), new SecureRandom())) {
         running.announce(new RunningCopy.Reach(rooms.server().port(), rooms.server().knockWord()));
-        Runtime.getRuntime().addShutdownHook(new Thread(quit::countDown, "bench-quit"));
+        Runtime.getRuntime().addShutdownHook(new Thread(this::endInOrder, "bench-quit"));
         show(place, rooms.server().entryAddress());
+        CipherWarmup.start(); // after the page is on its way, before the first film
         quit.await();
         Thread.sleep(LAST_ANSWER_MILLIS); // lets the answer to Quit reach the page
         EntryFile.remove(place.home());
+      } finally {
+        ended.countDown();
       }
       return BenchCommand.DONE;
+    }
+
+    /** Ctrl+C and a log-out close the database and the lock as Quit does. */
+    private void endInOrder() {
+      quit.countDown();
+      try {
+        if (!ended.await(LAST_SECONDS, TimeUnit.SECONDS)) {
+          out.println("Lehrcase was ended before everything was closed; what was kept is kept.");
+        }
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
     }
 
     private BenchRooms.Service service() {

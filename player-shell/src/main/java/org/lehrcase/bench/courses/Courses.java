@@ -3,7 +3,6 @@ package org.lehrcase.bench.courses;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +23,6 @@ import org.lehrcase.core.edition.Correction;
 import org.lehrcase.core.edition.CorrectionNote;
 import org.lehrcase.core.edition.CorrectionShelf;
 import org.lehrcase.core.edition.EditionFolder;
-import org.lehrcase.core.edition.EditionLayout;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.OpenedEdition;
 import org.lehrcase.core.id.AssetId;
@@ -32,8 +30,6 @@ import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LessonId;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.EditionKey;
-import org.lehrcase.core.license.Statement;
-import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.primitive.Sha256;
 import org.lehrcase.core.seal.ClearSource;
 import org.lehrcase.core.table.PlainText;
@@ -44,8 +40,7 @@ import org.lehrcase.core.table.PlainText;
  */
 public final class Courses implements Closeable {
   private final EditionTable table;
-  private final KnownRoots roots;
-  private final SearchRoots search;
+  private final EditionFinder finder;
   private final EditionKeys keys;
   private final Map<EditionId, OpenedEdition> opened = new ConcurrentHashMap<>();
   private final Map<Path, MediumPace> paces = new ConcurrentHashMap<>();
@@ -62,8 +57,7 @@ public final class Courses implements Closeable {
    */
   public Courses(EditionTable table, KnownRoots roots, SearchRoots search, EditionKeys keys) {
     this.table = table;
-    this.roots = roots;
-    this.search = search;
+    this.finder = new EditionFinder(table, roots, search);
     this.keys = keys;
   }
 
@@ -77,42 +71,9 @@ public final class Courses implements Closeable {
    * @throws IOException if the medium or the database fails
    */
   public List<FrontPage> bringIn(Path folder) throws Trouble, VaultException, IOException {
-    List<Path> found = SearchRoots.below(folder.toAbsolutePath().normalize());
-    if (found.isEmpty()) {
-      throw new Trouble(
-          TroubleCode.NOT_FOUND,
-          "There is no edition in " + folder + ".",
-          "Choose the folder that holds the file " + EditionLayout.FRONT_PAGE + ".");
-    }
-    List<FrontPage> fronts = new ArrayList<>();
-    for (Path edition : found) {
-      fronts.add(add(edition));
-    }
+    List<FrontPage> fronts = finder.bringIn(folder);
+    fronts.forEach(front -> forget(front.edition()));
     return fronts;
-  }
-
-  private FrontPage add(Path folder) throws Trouble, VaultException, IOException {
-    FrontPage front = EditionFolder.open(folder, TrustedRoots.firstMeeting()).frontPage();
-    Optional<Statement> newest = roots.newestDesk(front.statement().root());
-    boolean known = table.find(front.edition()).isPresent();
-    if (!known && newest.isPresent() && !front.isGoodUnder(newest.get())) {
-      throw new Trouble(
-          TroubleCode.DAMAGED,
-          "The key that signed \"" + front.title().title() + "\" was replaced by the teacher.",
-          "Ask the teacher for the newer edition.");
-    }
-    roots.meet(front.statement());
-    table.keep(
-        new KnownEdition(
-            front.edition(),
-            folder,
-            front.title().series(),
-            front.statement().root().octets(),
-            front.title().title(),
-            front.title().restores(),
-            front.title().number()));
-    forget(front.edition());
-    return front;
   }
 
   /**
@@ -132,11 +93,7 @@ public final class Courses implements Closeable {
    * @throws IOException if the database cannot be read
    */
   public List<Path> onSticks() throws IOException {
-    List<Path> before = new ArrayList<>();
-    for (KnownEdition edition : table.all()) {
-      before.add(edition.folder());
-    }
-    return search.editionFolders(before);
+    return finder.onSticks();
   }
 
   /**
@@ -159,69 +116,22 @@ public final class Courses implements Closeable {
                         TroubleCode.NOT_FOUND,
                         "This edition is not among your courses.",
                         "Bring it in from its stick."));
-    OpenedEdition held = opened.get(id);
-    if (held != null && isAt(held.folder().roots().get(0))) {
-      return held;
+    Optional<OpenedEdition> held = Optional.ofNullable(opened.get(id));
+    Optional<OpenedEdition> whole = held.filter(edition -> edition.contents().isPresent());
+    if (whole.filter(Courses::isStillThere).isPresent()) {
+      return whole.get();
     }
-    EditionFolder folder = locate(known);
-    OpenedEdition fresh = held != null ? held.in(folder) : openWithKey(folder);
+    if (held.filter(Courses::isStillThere).isEmpty()) {
+      files.forget(id); // what was open is away, or lies elsewhere now
+    }
+    EditionFolder folder = finder.locate(known).orElseThrow(() -> Trouble.stickGone(known.title()));
+    OpenedEdition fresh = whole.isPresent() ? whole.get().in(folder) : openWithKey(folder);
     opened.put(id, fresh);
     return fresh;
   }
 
-  private static boolean isAt(Path folder) {
-    return Files.isRegularFile(folder.resolve(EditionLayout.FRONT_PAGE));
-  }
-
-  private EditionFolder locate(KnownEdition known) throws Trouble, IOException {
-    Optional<EditionFolder> here = at(known.folder(), known.id());
-    if (here.isPresent()) {
-      return withOlder(here.get(), known);
-    }
-    files.forget(known.id());
-    for (Path folder : search.editionFolders(List.of(known.folder()))) {
-      Optional<EditionFolder> found = at(folder, known.id());
-      if (found.isPresent()) {
-        table.keep(
-            new KnownEdition(
-                known.id(),
-                folder,
-                known.series(),
-                known.root(),
-                known.title(),
-                known.restores(),
-                known.number()));
-        return withOlder(found.get(), known);
-      }
-    }
-    throw Trouble.stickGone(known.title());
-  }
-
-  /** A folder of changes is completed by the other editions of its series that are here. */
-  private EditionFolder withOlder(EditionFolder folder, KnownEdition known) throws IOException {
-    List<Path> others = new ArrayList<>();
-    for (KnownEdition other : table.all()) {
-      if (!other.id().equals(known.id())
-          && other.series().equals(known.series())
-          && other.root().equals(known.root())) {
-        others.add(other.folder());
-      }
-    }
-    return folder.alsoIn(others);
-  }
-
-  /** Opens a folder only if it holds exactly this edition; a stranger's folder is passed by. */
-  private Optional<EditionFolder> at(Path folder, EditionId id) throws IOException {
-    if (!isAt(folder)) {
-      return Optional.empty();
-    }
-    TrustedRoots trusted = roots.trusted();
-    try {
-      EditionFolder found = EditionFolder.open(folder, trusted);
-      return found.frontPage().edition().equals(id) ? Optional.of(found) : Optional.empty();
-    } catch (VaultException | IOException e) {
-      return Optional.empty();
-    }
+  private static boolean isStillThere(OpenedEdition edition) {
+    return EditionFinder.isAt(edition.folder().roots().get(0));
   }
 
   private OpenedEdition openWithKey(EditionFolder folder) throws VaultException, IOException {

@@ -17,17 +17,13 @@ import org.lehrcase.bench.store.StudyStore;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.edition.EditionFolder;
-import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.EditionKey;
 import org.lehrcase.core.keys.PlaceKeys;
 import org.lehrcase.core.license.KeyLetter;
-import org.lehrcase.core.license.KeysFile;
 import org.lehrcase.core.license.LaptopCard;
 import org.lehrcase.core.license.License;
-import org.lehrcase.core.license.OpenedRow;
-import org.lehrcase.core.license.RowEntry;
 import org.lehrcase.core.license.TrustedRoots;
 
 /**
@@ -97,22 +93,11 @@ public final class Opening implements EditionKeys {
   private void tieLoosePlaces(License license) throws VaultException, IOException {
     for (Places.OpenPlace open : places.open()) {
       try (open) {
-        if (open.place().license().isEmpty() && opensRowOf(license, open.keys())) {
+        if (open.place().license().isEmpty() && KeySearch.opensRowOf(license, open.keys())) {
           places.tie(open.place(), license.id());
         }
       }
     }
-  }
-
-  private static boolean opensRowOf(License license, PlaceKeys keys) throws VaultException {
-    for (EditionId edition : license.rows().stream().map(RowEntry::edition).distinct().toList()) {
-      Optional<OpenedRow> row = license.open(edition, keys);
-      row.ifPresent(OpenedRow::close);
-      if (row.isPresent()) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /**
@@ -165,7 +150,7 @@ public final class Opening implements EditionKeys {
 
   private Optional<LicenseId> licenseOf(PlaceKeys keys) throws VaultException, IOException {
     for (License license : licenses()) {
-      if (opensRowOf(license, keys)) {
+      if (KeySearch.opensRowOf(license, keys)) {
         return Optional.of(license.id());
       }
     }
@@ -252,49 +237,6 @@ public final class Opening implements EditionKeys {
   @Override
   public synchronized Optional<EditionKey> keyOf(EditionFolder folder)
       throws VaultException, IOException {
-    EditionId edition = folder.frontPage().edition();
-    List<License> licenses = licenses();
-    for (Places.OpenPlace open : places.open()) {
-      try (open) {
-        for (License license : licenses) {
-          Optional<EditionKey> key = keep(open, license.open(edition, open.keys()));
-          if (key.isPresent()) {
-            return key;
-          }
-        }
-        Optional<EditionKey> key = keep(open, inKeysFile(folder, open.keys()));
-        if (key.isPresent()) {
-          return key;
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** Takes the edition's key out of a row, and stores newer keys if a rekey row led to it. */
-  private Optional<EditionKey> keep(Places.OpenPlace open, Optional<OpenedRow> row)
-      throws VaultException, IOException {
-    if (row.isEmpty()) {
-      return Optional.empty();
-    }
-    if (row.get().rekeyed()) {
-      places.keepNewer(open.place(), row.get().placeKeys());
-    }
-    row.get().placeKeys().close();
-    return Optional.of(row.get().editionKey());
-  }
-
-  private Optional<OpenedRow> inKeysFile(EditionFolder folder, PlaceKeys keys)
-      throws VaultException, IOException {
-    try {
-      return KeysFile.open(
-              folder.roots().get(0),
-              folder.frontPage().edition(),
-              folder.frontPage().digest(),
-              roots.trusted())
-          .find(keys);
-    } catch (VaultException.NotHere e) {
-      return Optional.empty(); // a copy without a keys file opens by the license alone
-    }
+    return new KeySearch(places, roots.trusted()).keyOf(folder, licenses());
   }
 }

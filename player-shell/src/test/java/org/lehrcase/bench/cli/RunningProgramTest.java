@@ -63,6 +63,20 @@ class RunningProgramTest {
   }
 
   @Test
+  void endedFromOutsideItClosesInOrder() throws Exception {
+    Process first = start();
+    try {
+      assertThat(firstLine(first)).startsWith("http://127.0.0.1:");
+      first.destroy();
+      assertThat(first.waitFor(20, TimeUnit.SECONDS)).isTrue();
+      assertThat(folder.resolve("home/bench.running")).doesNotExist();
+      assertThat(folder.resolve("home/study.db-wal")).doesNotExist();
+    } finally {
+      first.destroyForcibly();
+    }
+  }
+
+  @Test
   void theWayInIsNotAmongTheArgumentsThatOtherUsersCanRead() throws Exception {
     Process first = start();
     try {

@@ -164,6 +164,19 @@ class OpeningTest {
   }
 
   @Test
+  void aLetterAcceptedByAnotherCommandOpensTheCourseInTheRunningProgram() throws Exception {
+    License license = shop.sell("Robin Invented");
+    try (Bench running = bench("home", MINE)) {
+      running.courses().bringIn(edition.folder());
+      assertThat(opens(running)).isFalse();
+      try (Bench command = bench("home", MINE)) {
+        TinyBench.license(command, shop, license);
+      }
+      assertThat(opens(running)).isTrue();
+    }
+  }
+
+  @Test
   void aLetterForAnotherLaptopIsRefusedWithTheReason() throws Exception {
     License license = shop.sell("Robin Invented");
     KeyLetter letter;

@@ -1,0 +1,135 @@
+package org.lehrcase.bench.courses;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lehrcase.bench.store.EditionTable;
+import org.lehrcase.bench.store.EditionTable.KnownEdition;
+import org.lehrcase.bench.trouble.Trouble;
+import org.lehrcase.bench.trouble.TroubleCode;
+import org.lehrcase.core.VaultException;
+import org.lehrcase.core.edition.EditionFolder;
+import org.lehrcase.core.edition.EditionLayout;
+import org.lehrcase.core.edition.FrontPage;
+import org.lehrcase.core.id.EditionId;
+import org.lehrcase.core.license.Statement;
+import org.lehrcase.core.license.TrustedRoots;
+
+/** Brings editions in, and finds them again when their stick comes back under another name. */
+final class EditionFinder {
+  private final EditionTable table;
+  private final KnownRoots roots;
+  private final SearchRoots search;
+
+  EditionFinder(EditionTable table, KnownRoots roots, SearchRoots search) {
+    this.table = table;
+    this.roots = roots;
+    this.search = search;
+  }
+
+  /** Adds the editions in a folder that a person named. */
+  List<FrontPage> bringIn(Path folder) throws Trouble, VaultException, IOException {
+    List<Path> found = SearchRoots.below(folder.toAbsolutePath().normalize());
+    if (found.isEmpty()) {
+      throw new Trouble(
+          TroubleCode.NOT_FOUND,
+          "There is no edition in " + folder + ".",
+          "Choose the folder that holds the file " + EditionLayout.FRONT_PAGE + ".");
+    }
+    List<FrontPage> fronts = new ArrayList<>();
+    for (Path edition : found) {
+      fronts.add(add(edition));
+    }
+    return fronts;
+  }
+
+  private FrontPage add(Path folder) throws Trouble, VaultException, IOException {
+    FrontPage front = EditionFolder.open(folder, TrustedRoots.firstMeeting()).frontPage();
+    Optional<Statement> newest = roots.newestDesk(front.statement().root());
+    boolean known = table.find(front.edition()).isPresent();
+    if (!known && newest.isPresent() && !front.isGoodUnder(newest.get())) {
+      throw new Trouble(
+          TroubleCode.DAMAGED,
+          "The key that signed \"" + front.title().title() + "\" was replaced by the teacher.",
+          "Ask the teacher for the newer edition.");
+    }
+    roots.meet(front.statement());
+    table.keep(
+        new KnownEdition(
+            front.edition(),
+            folder,
+            front.title().series(),
+            front.statement().root().octets(),
+            front.title().title(),
+            front.title().restores(),
+            front.title().number()));
+    return front;
+  }
+
+  /** Returns folders that hold a front page now, whether known or not. */
+  List<Path> onSticks() throws IOException {
+    List<Path> before = new ArrayList<>();
+    for (KnownEdition edition : table.all()) {
+      before.add(edition.folder());
+    }
+    return search.editionFolders(before);
+  }
+
+  static boolean isAt(Path folder) {
+    return Files.isRegularFile(folder.resolve(EditionLayout.FRONT_PAGE));
+  }
+
+  /** Finds an edition where it was, or by its id on another stick; keeps where it was found. */
+  Optional<EditionFolder> locate(KnownEdition known) throws IOException {
+    Optional<EditionFolder> here = at(known.folder(), known.id());
+    if (here.isPresent()) {
+      return Optional.of(withOlder(here.get(), known));
+    }
+    for (Path folder : search.editionFolders(List.of(known.folder()))) {
+      Optional<EditionFolder> found = at(folder, known.id());
+      if (found.isPresent()) {
+        table.keep(
+            new KnownEdition(
+                known.id(),
+                folder,
+                known.series(),
+                known.root(),
+                known.title(),
+                known.restores(),
+                known.number()));
+        return Optional.of(withOlder(found.get(), known));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A folder of changes is completed by the other editions of its series that are here. */
+  private EditionFolder withOlder(EditionFolder folder, KnownEdition known) throws IOException {
+    List<Path> others = new ArrayList<>();
+    for (KnownEdition other : table.all()) {
+      if (!other.id().equals(known.id())
+          && other.series().equals(known.series())
+          && other.root().equals(known.root())) {
+        others.add(other.folder());
+      }
+    }
+    return folder.alsoIn(others);
+  }
+
+  /** Opens a folder only if it holds exactly this edition; a stranger's folder is passed by. */
+  private Optional<EditionFolder> at(Path folder, EditionId id) throws IOException {
+    if (!isAt(folder)) {
+      return Optional.empty();
+    }
+    TrustedRoots trusted = roots.trusted();
+    try {
+      EditionFolder found = EditionFolder.open(folder, trusted);
+      return found.frontPage().edition().equals(id) ? Optional.of(found) : Optional.empty();
+    } catch (VaultException | IOException e) {
+      return Optional.empty();
+    }
+  }
+}
