@@ -6,7 +6,6 @@ import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.MasterKey;
 import org.lehrcase.core.keys.PartKey;
-import org.lehrcase.core.primitive.Hkdf;
 import org.lehrcase.core.primitive.Hmac;
 import org.lehrcase.core.primitive.KeyWrap;
 import org.lehrcase.core.primitive.SecretBytes;
@@ -16,8 +15,6 @@ import org.lehrcase.core.primitive.SecretBytes;
  * torn or changed line is noticed. Derived from the first master key; never leaves the desk.
  */
 final class MemoryKey implements AutoCloseable {
-  private static final byte[] LABEL =
-      "lehrcase/1 pack memory\0".getBytes(StandardCharsets.US_ASCII);
   private static final int KEY_BYTES = 32;
   private static final int MARK_BYTES = 8;
 
@@ -30,10 +27,7 @@ final class MemoryKey implements AutoCloseable {
   }
 
   static MemoryKey of(MasterKey first) {
-    try (SecretBytes master = first.secret();
-        SecretBytes both =
-            SecretBytes.taking(
-                master.use(raw -> Hkdf.sha256(raw, new byte[0], LABEL, 2 * KEY_BYTES)))) {
+    try (SecretBytes both = first.packMemory()) {
       return new MemoryKey(both);
     }
   }

@@ -54,6 +54,8 @@ public enum KeyLabel {
   PLACE_KEYS("place keys"),
   /** X25519 private key of a card, from the place's seed. */
   CARD_SEAL("card seal"),
+  /** What the desk remembers of its packing, from its first master key. */
+  PACK_MEMORY("pack memory"),
   /** Ed25519 seed of a card, from the place's seed. */
   CARD_SIGN("card sign");
 

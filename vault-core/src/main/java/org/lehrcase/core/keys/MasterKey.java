@@ -8,6 +8,8 @@ import org.lehrcase.core.primitive.SigningKey;
 
 /** The desk's key of an epoch: every edition, license and place key is derived from it. */
 public final class MasterKey implements AutoCloseable {
+  private static final int PACK_MEMORY_BYTES = 64;
+
   private final int epoch;
   private final SecretBytes secret;
 
@@ -98,6 +100,15 @@ public final class MasterKey implements AutoCloseable {
    */
   public SecretBytes issueSeed() {
     return KeyLabel.ISSUE.derive(secret);
+  }
+
+  /**
+   * Derives what protects the desk's memory of its packing.
+   *
+   * @return 64 bytes: a wrapping key, then a marking key
+   */
+  public SecretBytes packMemory() {
+    return KeyLabel.PACK_MEMORY.derive(secret, PACK_MEMORY_BYTES);
   }
 
   @Override
