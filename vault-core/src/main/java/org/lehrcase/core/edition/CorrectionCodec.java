@@ -45,7 +45,7 @@ final class CorrectionCodec {
             .orElseThrow(() -> new VaultException.Malformed("an unknown pin of a correction"));
     long position = in.uint(Moment.MAX_MILLIS);
     var asset = in.octetsOrNull(AssetId.BYTES).map(AssetId::new);
-    String text = in.text(3 * CourseText.MAX_PARAGRAPH);
+    String text = in.characters(CourseText.MAX_PARAGRAPH);
     String day = in.text(MAX_DAY_BYTES);
     in.end();
     try {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.message.MessageType;
 
@@ -32,7 +33,7 @@ public final class CorrectionShelf {
     Set<String> names = new TreeSet<>();
     for (Path root : edition.roots()) {
       Path folder = root.resolve(EditionLayout.CORRECTIONS);
-      for (String name : BoundedFile.isFolder(folder) ? names(folder) : Set.<String>of()) {
+      for (String name : FoundFile.isFolder(folder) ? names(folder) : Set.<String>of()) {
         if (names.add(name)) {
           read(folder.resolve(name), edition, roots, found);
         }
@@ -58,7 +59,7 @@ public final class CorrectionShelf {
       Path file, EditionFolder edition, TrustedRoots roots, List<Correction> found)
       throws IOException {
     try {
-      byte[] message = BoundedFile.read(file, MessageType.CORRECTION.maxBytes());
+      byte[] message = FoundFile.read(file, MessageType.CORRECTION.maxBytes());
       Correction correction = Correction.verify(message, roots);
       boolean itsOwn = correction.edition().equals(edition.frontPage().edition());
       if (itsOwn && correction.fileName().equals(file.getFileName().toString())) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.seal.FileSource;
 import org.lehrcase.core.seal.PartCheck;
 import org.lehrcase.core.seal.Progress;
@@ -107,7 +108,7 @@ public record EditionCheck(PartState contents, List<FolderReport> folders) {
     if (path.isEmpty()) {
       return PartReport.of(part, PartState.NOT_HERE);
     }
-    try (FileSource file = BoundedFile.open(path.get(), part.sealedBytes())) {
+    try (FileSource file = FoundFile.open(path.get(), part.sealedBytes())) {
       var digests = PartDigests.proven(path.get(), file, part);
       PartCheck found = PartCheck.of(file, digests, progress);
       PartState state = found.whole() ? PartState.HERE : PartState.DAMAGED;

@@ -2,17 +2,16 @@ package org.lehrcase.core.edition;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.file.FoundFile;
+import org.lehrcase.core.file.WholeFiles;
 import org.lehrcase.core.license.KeysFile;
 import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.seal.DigestList;
@@ -31,19 +30,20 @@ import org.lehrcase.core.seal.Progress;
 public final class EditionCopy {
 
   private static final int BUFFER_BYTES = 1 << 20;
-  private static final String UNFINISHED = ".part";
 
   /** No chunk of a keys file is longer. */
   private static final int MAX_CHUNK_BYTES = 64 << 10;
 
   private final EditionFolder from;
   private final Path target;
+  private final WholeFiles files;
   private final Progress progress;
   private long doneBytes;
 
-  private EditionCopy(EditionFolder from, Path target, Progress progress) {
+  private EditionCopy(EditionFolder from, Path target, WholeFiles files, Progress progress) {
     this.from = from;
     this.target = target;
+    this.files = files;
     this.progress = progress;
   }
 
@@ -60,7 +60,13 @@ public final class EditionCopy {
    */
   public static void copy(EditionFolder from, Path target, Progress progress)
       throws IOException, VaultException {
-    new EditionCopy(from, target, progress).run();
+    copy(from, target, WholeFiles.ON_SYSTEM, progress);
+  }
+
+  /** The same on another medium, which may be full or break at any step. */
+  static void copy(EditionFolder from, Path target, WholeFiles files, Progress progress)
+      throws IOException, VaultException {
+    new EditionCopy(from, target, files, progress).run();
   }
 
   private void run() throws IOException, VaultException {
@@ -73,18 +79,18 @@ public final class EditionCopy {
         copyPart(part, found.get());
       }
     }
-    writeIfAbsent(target.resolve(EditionLayout.CONTENTS), contents);
+    files.putIfAbsent(target.resolve(EditionLayout.CONTENTS), contents);
     copyKeys();
     for (Correction correction : CorrectionShelf.of(from)) {
       Path shelf = ownFolder(EditionLayout.CORRECTIONS);
-      writeIfAbsent(shelf.resolve(correction.fileName()), correction.toBytes());
+      files.putIfAbsent(shelf.resolve(correction.fileName()), correction.toBytes());
     }
-    writeIfAbsent(target.resolve(EditionLayout.FRONT_PAGE), from.frontPage().toBytes());
+    files.putIfAbsent(target.resolve(EditionLayout.FRONT_PAGE), from.frontPage().toBytes());
   }
 
   private void requireSameEdition() throws IOException, VaultException {
     Path there = target.resolve(EditionLayout.FRONT_PAGE);
-    if (BoundedFile.exists(there)) {
+    if (FoundFile.exists(there)) {
       var roots = TrustedRoots.pinned(from.frontPage().statement().root());
       FrontPage other = EditionFolder.open(target, roots).frontPage();
       if (!other.digest().equals(from.frontPage().digest())) {
@@ -97,10 +103,10 @@ public final class EditionCopy {
     Path folder = ownFolder(EditionLayout.folderName(part.folder()));
     Path file = folder.resolve(EditionLayout.partName(part.address()));
     Path digests = source.resolveSibling(EditionLayout.digestsName(part.address()));
-    if (BoundedFile.exists(digests)) {
-      byte[] list = BoundedFile.read(digests, DigestList.MAX_BYTES);
+    if (FoundFile.exists(digests)) {
+      byte[] list = FoundFile.read(digests, DigestList.MAX_BYTES);
       DigestList.proven(list, part.address());
-      writeIfAbsent(folder.resolve(digests.getFileName().toString()), list);
+      files.putIfAbsent(folder.resolve(digests.getFileName().toString()), list);
     }
     if (!isWholeAt(file, part.sealedBytes())) {
       copyFile(source, file, part.sealedBytes());
@@ -115,19 +121,19 @@ public final class EditionCopy {
 
   private void copyFile(Path source, Path file, long exactBytes)
       throws IOException, VaultException {
-    Path unfinished = unfinished(file);
-    try (FileSource in = BoundedFile.open(source, exactBytes);
-        FileChannel out = create(unfinished)) {
-      ByteBuffer buffer = ByteBuffer.allocate(BUFFER_BYTES);
-      for (long at = 0; at < exactBytes; at += buffer.limit()) {
-        buffer.clear().limit((int) Math.min(BUFFER_BYTES, exactBytes - at));
-        in.readExactly(at, buffer);
-        writeFully(out, buffer.flip());
-        goOn(doneBytes + at);
-      }
-      out.force(true);
+    try (FileSource in = FoundFile.open(source, exactBytes)) {
+      files.put(
+          file,
+          sink -> {
+            ByteBuffer buffer = ByteBuffer.allocate(BUFFER_BYTES);
+            for (long at = 0; at < exactBytes; at += buffer.limit()) {
+              buffer.clear().limit((int) Math.min(BUFFER_BYTES, exactBytes - at));
+              in.readExactly(at, buffer);
+              sink.write(buffer.flip());
+              goOn(doneBytes + at);
+            }
+          });
     }
-    Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
   }
 
   /** The keys file of the copy, if it verifies; a copy without one opens from the license. */
@@ -135,7 +141,7 @@ public final class EditionCopy {
     FrontPage front = from.frontPage();
     var roots = TrustedRoots.pinned(front.statement().root());
     for (Path root : from.roots()) {
-      if (!BoundedFile.exists(root.resolve(EditionLayout.KEYS_INDEX))) {
+      if (!FoundFile.exists(root.resolve(EditionLayout.KEYS_INDEX))) {
         continue;
       }
       KeysFile keys;
@@ -147,49 +153,18 @@ public final class EditionCopy {
       for (int i = 0; i < keys.index().chunkCount(); i++) {
         String name = String.format(Locale.ROOT, "%04d", i);
         Path chunk = root.resolve(EditionLayout.KEYS).resolve(name);
-        writeIfAbsent(
-            ownFolder(EditionLayout.KEYS).resolve(name), BoundedFile.read(chunk, MAX_CHUNK_BYTES));
+        files.putIfAbsent(
+            ownFolder(EditionLayout.KEYS).resolve(name), FoundFile.read(chunk, MAX_CHUNK_BYTES));
       }
-      writeIfAbsent(
+      files.putIfAbsent(
           target.resolve(EditionLayout.KEYS_INDEX),
-          BoundedFile.read(root.resolve(EditionLayout.KEYS_INDEX), 1 << 20));
+          FoundFile.read(root.resolve(EditionLayout.KEYS_INDEX), 1 << 20));
       return;
     }
-  }
-
-  private void writeIfAbsent(Path file, byte[] bytes) throws IOException {
-    if (BoundedFile.exists(file)) {
-      return;
-    }
-    Path unfinished = unfinished(file);
-    try (FileChannel out = create(unfinished)) {
-      writeFully(out, ByteBuffer.wrap(bytes));
-      out.force(true);
-    }
-    Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
   }
 
   private Path ownFolder(String name) throws IOException {
-    Path folder = target.resolve(name);
-    if (!BoundedFile.isFolder(folder)) {
-      Files.createDirectory(folder);
-    }
-    return folder;
-  }
-
-  private static Path unfinished(Path file) {
-    return file.resolveSibling(file.getFileName() + UNFINISHED);
-  }
-
-  private static FileChannel create(Path unfinished) throws IOException {
-    Files.deleteIfExists(unfinished);
-    return FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-  }
-
-  private static void writeFully(FileChannel out, ByteBuffer bytes) throws IOException {
-    while (bytes.hasRemaining()) {
-      out.write(bytes);
-    }
+    return files.folder(target, name);
   }
 
   private void goOn(long bytes) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.id.PartAddress;
 import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.message.MessageType;
@@ -47,7 +48,7 @@ public final class EditionFolder {
   public static EditionFolder open(Path root, TrustedRoots shops)
       throws IOException, VaultException {
     byte[] message =
-        BoundedFile.read(root.resolve(EditionLayout.FRONT_PAGE), MessageType.FRONT_PAGE.maxBytes());
+        FoundFile.read(root.resolve(EditionLayout.FRONT_PAGE), MessageType.FRONT_PAGE.maxBytes());
     return new EditionFolder(FrontPage.verify(message, shops), List.of(root));
   }
 
@@ -95,10 +96,10 @@ public final class EditionFolder {
     for (Path root : roots) {
       Path folder = root.resolve(EditionLayout.folderName(part.folder()));
       Path own = folder.resolve(EditionLayout.partName(part.address()));
-      if (BoundedFile.isFolder(folder) && BoundedFile.exists(own)) {
+      if (FoundFile.isFolder(folder) && FoundFile.exists(own)) {
         found.add(own);
       } else {
-        elsewhere(root, part.address()).filter(BoundedFile::exists).ifPresent(found::add);
+        elsewhere(root, part.address()).filter(FoundFile::exists).ifPresent(found::add);
       }
     }
     return found;
@@ -121,7 +122,7 @@ public final class EditionFolder {
   }
 
   private static boolean hasLength(Path file, PartEntry part) {
-    try (FileSource source = BoundedFile.open(file, part.sealedBytes())) {
+    try (FileSource source = FoundFile.open(file, part.sealedBytes())) {
       return source.sizeBytes() == part.sealedBytes();
     } catch (IOException | VaultException e) {
       return false;
@@ -152,8 +153,8 @@ public final class EditionFolder {
   byte[] readSmall(String name, long maxBytes) throws IOException, VaultException {
     for (Path root : roots) {
       Path file = root.resolve(name);
-      if (BoundedFile.exists(file)) {
-        return BoundedFile.read(file, maxBytes);
+      if (FoundFile.exists(file)) {
+        return FoundFile.read(file, maxBytes);
       }
     }
     throw new VaultException.NotHere(

@@ -24,7 +24,6 @@ final class FrontPageCodec {
   /** Version and statement included. */
   static final int FIELDS = 17;
 
-  private static final int UTF8_PER_CHARACTER = 3;
   private static final int OUTLINE_FIELDS = 3;
   private static final int PART_FIELDS = 4;
 
@@ -76,12 +75,12 @@ final class FrontPageCodec {
   private static EditionTitle readTitle(CborReader in) throws VaultException {
     return new EditionTitle(
         new EditionId(in.octets(EditionId.BYTES)),
-        text(in, CourseText.MAX_NAME),
+        in.characters(CourseText.MAX_NAME),
         in.smallUint(Integer.MAX_VALUE),
         in.smallUint(Integer.MAX_VALUE),
-        text(in, CourseText.MAX_NAME),
-        text(in, CourseText.MAX_PARAGRAPH),
-        text(in, EditionTitle.MAX_WHERE));
+        in.characters(CourseText.MAX_NAME),
+        in.characters(CourseText.MAX_PARAGRAPH),
+        in.characters(EditionTitle.MAX_WHERE));
   }
 
   private static ContentsSeal readSeal(CborReader in) throws VaultException {
@@ -99,7 +98,7 @@ final class FrontPageCodec {
     for (int i = 0; i < count; i++) {
       in.arrayOf(OUTLINE_FIELDS);
       int folder = in.smallUint(Lesson.MAX_NUMBER);
-      outline.add(new OutlineEntry(folder, text(in, CourseText.MAX_NAME), in.bool()));
+      outline.add(new OutlineEntry(folder, in.characters(CourseText.MAX_NAME), in.bool()));
     }
     return outline;
   }
@@ -127,9 +126,5 @@ final class FrontPageCodec {
       lessons.add(LessonCodec.read(in));
     }
     return lessons;
-  }
-
-  private static String text(CborReader in, int maxCharacters) throws VaultException {
-    return in.text(UTF8_PER_CHARACTER * maxCharacters);
   }
 }

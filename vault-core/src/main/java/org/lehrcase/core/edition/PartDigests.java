@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.seal.ByteSource;
 import org.lehrcase.core.seal.DigestList;
 import org.lehrcase.core.seal.PartHeader;
@@ -34,8 +35,8 @@ final class PartDigests {
       throws IOException, VaultException {
     Path beside = path.resolveSibling(EditionLayout.digestsName(part.address()));
     DigestList list;
-    if (BoundedFile.exists(beside)) {
-      byte[] encoded = BoundedFile.read(beside, DigestList.MAX_BYTES);
+    if (FoundFile.exists(beside)) {
+      byte[] encoded = FoundFile.read(beside, DigestList.MAX_BYTES);
       list = DigestList.proven(encoded, part.address());
     } else {
       PartHeader header = header(file);

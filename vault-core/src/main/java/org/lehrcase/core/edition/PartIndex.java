@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.id.PartAddress;
 
 /**
@@ -45,7 +46,7 @@ final class PartIndex {
 
   private static boolean isPartFolder(Path folder) {
     return EditionLayout.FOLDER_NAME.matcher(folder.getFileName().toString()).matches()
-        && BoundedFile.isFolder(folder);
+        && FoundFile.isFolder(folder);
   }
 
   private static int addParts(Path folder, Map<PartAddress, Path> places) throws IOException {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.KeyRow;
@@ -52,8 +53,7 @@ public final class KeysFile {
   public static KeysFile open(
       Path folder, EditionId edition, Octets frontPageDigest, TrustedRoots roots)
       throws IOException, VaultException {
-    byte[] message =
-        BoundedFile.read(folder.resolve(INDEX_NAME), MessageType.KEYS_INDEX.maxBytes());
+    byte[] message = FoundFile.read(folder.resolve(INDEX_NAME), MessageType.KEYS_INDEX.maxBytes());
     KeysIndex index = KeysIndex.verify(message, roots);
     if (!index.about().edition().equals(edition)
         || !index.about().frontPageDigest().equals(frontPageDigest)) {
@@ -126,7 +126,7 @@ public final class KeysFile {
 
   private byte[] verifiedChunk(int number) throws IOException, VaultException {
     int size = index.rowsOf(number) * KeyRow.BYTES;
-    byte[] chunk = BoundedFile.read(chunkPath(folder, number), size);
+    byte[] chunk = FoundFile.read(chunkPath(folder, number), size);
     if (chunk.length < size) {
       throw new VaultException.Truncated(
           "a chunk of the keys file has " + chunk.length + " of " + size + " bytes");

@@ -8,6 +8,7 @@ import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import org.lehrcase.core.file.WholeFiles;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.EditionKey;
@@ -95,13 +96,13 @@ public final class KeysFileDraft {
     for (int from = 0; from < rows.size(); from += KeysIndex.ROWS_PER_CHUNK) {
       int to = Math.min(rows.size(), from + KeysIndex.ROWS_PER_CHUNK);
       byte[] bytes = joined(rows.subList(from, to));
-      BoundedFile.write(KeysFile.chunkPath(folder, chunks.size()), bytes);
+      WholeFiles.ON_SYSTEM.put(KeysFile.chunkPath(folder, chunks.size()), bytes);
       Octets firstTag = rows.get(from).slice(0, KeyRow.TAG_BYTES);
       chunks.add(new KeysIndex.Chunk(firstTag, Octets.of(Sha256.of(bytes))));
     }
     KeysIndex.About about = new KeysIndex.About(edition, frontPageDigest, serial);
     byte[] index = KeysIndex.sign(about, salt, chunks, rows.size(), signer);
-    BoundedFile.write(folder.resolve(KeysFile.INDEX_NAME), index);
+    WholeFiles.ON_SYSTEM.put(folder.resolve(KeysFile.INDEX_NAME), index);
     return rows.size();
   }
 

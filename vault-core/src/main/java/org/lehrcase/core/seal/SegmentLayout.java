@@ -57,6 +57,24 @@ public record SegmentLayout(long plainBytes, int log2SegmentBytes) {
     return MAX_SEALED_BYTES - segments * TAG_BYTES - LEAD_BYTES;
   }
 
+  /**
+   * Returns the layout of a part file of a known length.
+   *
+   * @param sealedBytes length of the part file
+   * @param log2SegmentBytes logarithm of the segment size
+   * @throws IllegalArgumentException if no part has this length, or a number is out of range
+   */
+  public static SegmentLayout ofSealed(long sealedBytes, int log2SegmentBytes) {
+    int segmentBytes = new SegmentLayout(0, log2SegmentBytes).segmentBytes();
+    long segments = (sealedBytes + segmentBytes - 1) / segmentBytes;
+    var layout =
+        new SegmentLayout(sealedBytes - segments * TAG_BYTES - LEAD_BYTES, log2SegmentBytes);
+    if (layout.sealedBytes() != sealedBytes) {
+      throw new IllegalArgumentException("no part file is " + sealedBytes + " bytes long");
+    }
+    return layout;
+  }
+
   /** Returns S, the size of every sealed segment but the last. */
   public int segmentBytes() {
     return 1 << log2SegmentBytes;

@@ -139,7 +139,12 @@ class OpenedEditionTest {
     Asset film = sample.second.assets().get(0);
     Files.delete(sample.path(sample.entry(sample.second, 0, 1)));
     assertThat(opened.isHere(film)).isFalse();
-    assertThatThrownBy(() -> opened.open(film)).isInstanceOf(VaultException.NotHere.class);
+    assertThat(opened.asset(film.id())).contains(film);
+    try (ClearSource source = opened.open(film)) {
+      ByteBuffer end = ByteBuffer.allocate(1);
+      assertThatThrownBy(() -> source.readExactly(source.sizeBytes() - 1, end))
+          .isInstanceOf(VaultException.NotHere.class);
+    }
   }
 
   @Test

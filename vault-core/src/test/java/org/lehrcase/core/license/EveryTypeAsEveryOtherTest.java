@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.message.CborWriter;
 import org.lehrcase.core.message.MessageType;
@@ -56,7 +57,7 @@ class EveryTypeAsEveryOtherTest {
         "link",
         MoveLink.issue(first, ask, shop.keys(4), seed).toBytes(),
         m -> MoveLink.verify(m, seed.verifyKey(), first));
-    byte[] index = BoundedFile.read(folder.resolve(KeysFile.INDEX_NAME), 1 << 20);
+    byte[] index = FoundFile.read(folder.resolve(KeysFile.INDEX_NAME), 1 << 20);
     add("keys index", index, m -> KeysIndex.verify(m, shop.roots()));
   }
 
@@ -168,7 +169,7 @@ class EveryTypeAsEveryOtherTest {
     Path other = Files.createDirectory(folder.resolve("other"));
     KeysFileDraft.start(shop.edition, shop.random)
         .write(other, Octets.random(shop.random, 16), 1, signer);
-    byte[] index = BoundedFile.read(other.resolve(KeysFile.INDEX_NAME), 1 << 20);
+    byte[] index = FoundFile.read(other.resolve(KeysFile.INDEX_NAME), 1 << 20);
     assertThatThrownBy(() -> KeysIndex.verify(index, shop.roots()))
         .isInstanceOf(VaultException.Tampered.class)
         .hasMessageContaining("licenses only");

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.id.Octets;
@@ -57,7 +58,7 @@ class KeysFileTest {
   }
 
   private static byte[] bytes(Path file) throws IOException, VaultException {
-    return BoundedFile.read(file, 1 << 21);
+    return FoundFile.read(file, 1 << 21);
   }
 
   @ParameterizedTest(name = "row at {0}, place at {1}: {2}")

@@ -229,7 +229,7 @@ final class SealVectorFiles {
     fields.put("released", "");
     fields.putAll(changes);
     fields.put("released", HEX.formatHex(Sha256.of(released(fields.get("expect")))));
-    String text = new SealVector(fields).text();
+    String text = new VectorFile(fields).text();
     files.put(name + ".txt", text.getBytes(UTF_8));
   }
 

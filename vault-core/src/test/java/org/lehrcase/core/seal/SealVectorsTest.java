@@ -37,7 +37,7 @@ class SealVectorsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("names")
   void opensOrRefusesAsTheVectorSays(String name) throws IOException {
-    SealVector vector = SealVector.parse(new String(committed(name), UTF_8));
+    VectorFile vector = VectorFile.parse(new String(committed(name), UTF_8));
     var released = new ByteArrayOutputStream();
     assertThat(outcome(vector, true, released)).isEqualTo(vector.get("expect"));
     assertThat(HexFormat.of().formatHex(Sha256.of(released.toByteArray())))
@@ -47,14 +47,14 @@ class SealVectorsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("names")
   void withoutDigestsTheTagAloneDecides(String name) throws IOException {
-    SealVector vector = SealVector.parse(new String(committed(name), UTF_8));
+    VectorFile vector = VectorFile.parse(new String(committed(name), UTF_8));
     assertThat(outcome(vector, false, new ByteArrayOutputStream()))
         .isEqualTo(vector.get("without digests"));
   }
 
   /** Opens the part and reads it in order, one segment at a time. */
   private static String outcome(
-      SealVector vector, boolean withDigests, ByteArrayOutputStream released) throws IOException {
+      VectorFile vector, boolean withDigests, ByteArrayOutputStream released) throws IOException {
     int segment = -1;
     try (PartReader reader = opened(vector, withDigests)) {
       byte[] buffer = new byte[reader.bufferBytes()];
@@ -71,7 +71,7 @@ class SealVectorsTest {
     }
   }
 
-  private static PartReader opened(SealVector vector, boolean withDigests)
+  private static PartReader opened(VectorFile vector, boolean withDigests)
       throws IOException, VaultException {
     byte[] file = committed(vector.get("base"));
     for (String edit : vector.edits()) {

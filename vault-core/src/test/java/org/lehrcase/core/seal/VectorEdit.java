@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 
 /** The edits that vectors are written in; all offsets are in bytes from 0. */
-final class VectorEdit {
+public final class VectorEdit {
   private VectorEdit() {}
 
   /**
@@ -12,7 +12,7 @@ final class VectorEdit {
    * cut LENGTH}, {@code append HEX}, {@code swap SEGMENT SEGMENT} or {@code copy FROM-SEGMENT
    * TO-SEGMENT}, with segments of 64 KiB.
    */
-  static byte[] apply(byte[] file, String edit) {
+  public static byte[] apply(byte[] file, String edit) {
     String[] words = edit.split(" ");
     byte[] result = file.clone();
     switch (words[0]) {

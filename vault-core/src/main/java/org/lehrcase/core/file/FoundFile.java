@@ -1,4 +1,4 @@
-package org.lehrcase.core.edition;
+package org.lehrcase.core.file;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -11,21 +11,25 @@ import java.nio.file.attribute.BasicFileAttributes;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.seal.FileSource;
 
-/** Reads small files of a folder that somebody else filled: measured first, read once. */
-final class BoundedFile {
-
-  private BoundedFile() {}
+/**
+ * Reads files of a folder that somebody else filled: measured first, read once, no link followed.
+ */
+public final class FoundFile {
+  private FoundFile() {}
 
   /**
    * Reads a whole file.
    *
+   * @param file the file
+   * @param maxBytes the most that are read, at most what an array holds
+   * @return all of its bytes
    * @throws VaultException.NotHere if there is none
    * @throws VaultException.TooLarge if it is longer than the limit
    * @throws VaultException.Malformed if it is a link, a folder or anything but a regular file
+   * @throws IOException if the medium fails
    */
-  static byte[] read(Path file, long maxBytes) throws IOException, VaultException {
-    requireRegular(file);
-    try (FileSource source = FileSource.open(file)) {
+  public static byte[] read(Path file, long maxBytes) throws IOException, VaultException {
+    try (FileSource source = open(file)) {
       if (source.sizeBytes() > maxBytes) {
         throw new VaultException.TooLarge(
             file.getFileName() + ": " + source.sizeBytes() + " bytes, the limit is " + maxBytes);
@@ -33,26 +37,22 @@ final class BoundedFile {
       byte[] bytes = new byte[(int) source.sizeBytes()];
       source.readExactly(0, ByteBuffer.wrap(bytes));
       return bytes;
-    } catch (NoSuchFileException e) {
-      throw notHere(file);
     }
   }
 
   /**
    * Opens a file of a known length.
    *
+   * @param file the file
+   * @param exactBytes its length
+   * @return the file, which the caller closes
    * @throws VaultException.NotHere if there is none
    * @throws VaultException.Truncated if it is shorter
    * @throws VaultException.Malformed if it is longer, or no regular file
+   * @throws IOException if the medium fails
    */
-  static FileSource open(Path file, long exactBytes) throws IOException, VaultException {
-    requireRegular(file);
-    FileSource source;
-    try {
-      source = FileSource.open(file);
-    } catch (NoSuchFileException e) {
-      throw notHere(file);
-    }
+  public static FileSource open(Path file, long exactBytes) throws IOException, VaultException {
+    FileSource source = open(file);
     if (source.sizeBytes() == exactBytes) {
       return source;
     }
@@ -66,13 +66,22 @@ final class BoundedFile {
   }
 
   /** Says whether there is anything of this name, be it only a link to nowhere. */
-  static boolean exists(Path file) {
+  public static boolean exists(Path file) {
     return Files.exists(file, LinkOption.NOFOLLOW_LINKS);
   }
 
   /** Says whether this is a folder and not a link to one. */
-  static boolean isFolder(Path file) {
+  public static boolean isFolder(Path file) {
     return Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  private static FileSource open(Path file) throws IOException, VaultException {
+    requireRegular(file);
+    try {
+      return FileSource.open(file);
+    } catch (NoSuchFileException e) {
+      throw notHere(file);
+    }
   }
 
   /** Looks before opening, as opening a pipe would wait for ever. */

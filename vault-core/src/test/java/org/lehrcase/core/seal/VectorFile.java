@@ -11,27 +11,30 @@ import java.util.Objects;
  *
  * @param fields the values by name, in the order of the file
  */
-record SealVector(Map<String, String> fields) {
-  static SealVector parse(String text) {
+public record VectorFile(Map<String, String> fields) {
+  /** Reads a vector. */
+  public static VectorFile parse(String text) {
     Map<String, String> fields = new LinkedHashMap<>();
     for (String line : text.split("\n")) {
       int colon = line.indexOf(": ");
       fields.put(line.substring(0, colon), line.substring(colon + 2));
     }
-    return new SealVector(fields);
+    return new VectorFile(fields);
   }
 
-  String get(String name) {
+  /** Returns the value of a name that must be there. */
+  public String get(String name) {
     return Objects.requireNonNull(fields.get(name), name);
   }
 
   /** The edits, none if the base is used as it is. */
-  List<String> edits() {
+  public List<String> edits() {
     String edits = get("edits");
     return edits.equals("none") ? List.of() : List.of(edits.split("; "));
   }
 
-  String text() {
+  /** Returns the file. */
+  public String text() {
     var text = new StringBuilder();
     fields.forEach((name, value) -> text.append(name).append(": ").append(value).append('\n'));
     return text.toString();
