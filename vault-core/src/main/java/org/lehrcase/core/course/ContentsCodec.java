@@ -19,7 +19,6 @@ import org.lehrcase.core.message.Verified;
 final class ContentsCodec {
 
   private static final int FIELDS = 7;
-  private static final int MAX_TEXT_BYTES = 3 * CourseText.MAX_NAME;
   private static final int MAX_DAY_BYTES = 10;
 
   private ContentsCodec() {}
@@ -45,8 +44,8 @@ final class ContentsCodec {
     }
     CborReader in = Verified.fields(bytes, FIELDS);
     EditionId edition = new EditionId(in.octets(EditionId.BYTES));
-    String series = in.text(MAX_TEXT_BYTES);
-    String title = in.text(MAX_TEXT_BYTES);
+    String series = in.characters(CourseText.MAX_NAME);
+    String title = in.characters(CourseText.MAX_NAME);
     LocalDate day = day(in);
     Set<AssetRole> printable = roles(in.uint((1L << AssetRole.values().length) - 1));
     int count = in.array(Lesson.MAX_NUMBER);

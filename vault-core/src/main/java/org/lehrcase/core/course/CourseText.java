@@ -2,19 +2,18 @@ package org.lehrcase.core.course;
 
 import java.text.Normalizer;
 import java.util.regex.Pattern;
+import org.lehrcase.core.message.Line;
 
 /**
  * The rules for text that a person reads on a page and that came from somebody else's file.
  *
- * <p>A name is at most {@value #MAX_NAME} characters in Unicode normalisation form C (Unicode
- * Standard Annex 15), counted in UTF-16 units, without control characters, line breaks, unpaired
- * surrogates, or format characters: those of Unicode Standard Annex 9 turn the direction of what
- * stands around them, the others make two names look like one.
+ * <p>A name is at most {@value #MAX_NAME} UTF-16 units of what {@link Line} allows; the longer
+ * texts here keep the same rule, with line feeds where a paragraph may have them.
  */
 public final class CourseText {
 
   /** Most characters of a name or a title. */
-  public static final int MAX_NAME = 100;
+  public static final int MAX_NAME = Line.NAME_CHARS;
 
   /** Most characters of a summary, a description or a correction. */
   public static final int MAX_PARAGRAPH = 4000;
@@ -80,7 +79,7 @@ public final class CourseText {
     var clean = new StringBuilder(text.length());
     Normalizer.normalize(text, Normalizer.Form.NFC)
         .codePoints()
-        .map(c -> isForbidden(c) || Character.isWhitespace(c) ? ' ' : c)
+        .map(c -> !Line.mayHold(c) || Character.isWhitespace(c) ? ' ' : c)
         .forEach(clean::appendCodePoint);
     String spaced = clean.toString().replaceAll(" {2,}", " ").strip();
     if (spaced.length() <= MAX_NAME) {
@@ -94,21 +93,12 @@ public final class CourseText {
     if (text.length() > maxCharacters) {
       throw new IllegalArgumentException("a text is longer than " + maxCharacters + " characters");
     }
-    if (text.codePoints().anyMatch(c -> isForbidden(c) && !(lineFeeds && c == '\n'))) {
+    if (!text.codePoints().allMatch(c -> Line.mayHold(c) || lineFeeds && c == '\n')) {
       throw new IllegalArgumentException("a text holds a control or format character");
     }
-    if (!Normalizer.isNormalized(text, Normalizer.Form.NFC)) {
+    if (!Line.isComposed(text)) {
       throw new IllegalArgumentException("a text is not in Unicode form C");
     }
     return text;
-  }
-
-  private static boolean isForbidden(int codePoint) {
-    int type = Character.getType(codePoint);
-    return type == Character.CONTROL
-        || type == Character.FORMAT
-        || type == Character.SURROGATE
-        || type == Character.LINE_SEPARATOR
-        || type == Character.PARAGRAPH_SEPARATOR;
   }
 }

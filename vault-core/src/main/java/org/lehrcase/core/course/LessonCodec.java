@@ -30,8 +30,6 @@ public final class LessonCodec {
   private static final int MOMENT_FIELDS = 5;
 
   /** UTF-8 needs at most three bytes for a UTF-16 unit. */
-  private static final int UTF8_PER_CHARACTER = 3;
-
   private static final int MAX_TAG_BYTES = 128;
 
   private LessonCodec() {}
@@ -62,11 +60,11 @@ public final class LessonCodec {
     LessonId id = new LessonId(in.octets(LessonId.BYTES));
     int number = in.smallUint(Lesson.MAX_NUMBER);
     int folder = in.smallUint(Lesson.MAX_NUMBER);
-    String title = text(in, CourseText.MAX_NAME);
-    String summary = text(in, CourseText.MAX_PARAGRAPH);
+    String title = in.characters(CourseText.MAX_NAME);
+    String summary = in.characters(CourseText.MAX_PARAGRAPH);
     boolean open = in.bool();
     Optional<String> block =
-        in.skipNull() ? Optional.empty() : Optional.of(text(in, CourseText.MAX_NAME));
+        in.skipNull() ? Optional.empty() : Optional.of(in.characters(CourseText.MAX_NAME));
     int assetCount = in.array(Lesson.MAX_ASSETS);
     List<Asset> assets = new ArrayList<>(assetCount);
     for (int i = 0; i < assetCount; i++) {
@@ -105,7 +103,7 @@ public final class LessonCodec {
     AssetId id = new AssetId(in.octets(AssetId.BYTES));
     AssetRole role = known(AssetRole.ofCode(in.uint(Integer.MAX_VALUE)), "role");
     Rendition rendition = known(Rendition.ofCode(in.uint(Integer.MAX_VALUE)), "rendition");
-    String name = text(in, CourseText.MAX_NAME);
+    String name = in.characters(CourseText.MAX_NAME);
     String mediaType = in.text(MAX_TAG_BYTES);
     String language = in.text(MAX_TAG_BYTES);
     long plainBytes = in.uint(Long.MAX_VALUE);
@@ -146,7 +144,7 @@ public final class LessonCodec {
   private static Moment readMoment(CborReader in) throws VaultException {
     in.arrayOf(MOMENT_FIELDS);
     long atMillis = in.uint(Moment.MAX_MILLIS);
-    String text = text(in, Moment.MAX_TEXT);
+    String text = in.characters(Moment.MAX_TEXT);
     MomentTarget target = known(MomentTarget.ofCode(in.uint(Integer.MAX_VALUE)), "target");
     Optional<Octets> asset = in.octetsOrNull(AssetId.BYTES);
     int page = in.smallUint(Moment.MAX_PAGE);
@@ -155,10 +153,6 @@ public final class LessonCodec {
     } catch (IllegalArgumentException e) {
       throw new VaultException.Malformed("a moment of a lesson: " + e.getMessage());
     }
-  }
-
-  private static String text(CborReader in, int maxCharacters) throws VaultException {
-    return in.text(UTF8_PER_CHARACTER * maxCharacters);
   }
 
   private static <T> T known(Optional<T> value, String what) throws VaultException {

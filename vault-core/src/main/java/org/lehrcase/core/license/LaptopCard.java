@@ -14,7 +14,6 @@ import org.lehrcase.core.message.SignedMessage;
 import org.lehrcase.core.message.Verified;
 import org.lehrcase.core.primitive.SigningKey;
 import org.lehrcase.core.primitive.VerifyKey;
-import org.lehrcase.core.primitive.X25519;
 
 /**
  * What a laptop says about itself: {@code [1, license, x25519, ed25519, place, proof]}, signed by
@@ -27,14 +26,14 @@ public final class LaptopCard {
 
   private final Octets message;
   private final Octets digest;
-  private final Keys keys;
+  private final LaptopKeys keys;
   private final About about;
   private final Optional<Octets> proof;
 
   private LaptopCard(byte[] message, Verified verified) throws VaultException {
     CborReader fields = verified.fields(FIELDS);
     Optional<LicenseId> license = fields.octetsOrNull(LicenseId.BYTES).map(LicenseId::new);
-    this.keys = Keys.read(fields);
+    this.keys = LaptopKeys.read(fields);
     this.about = new About(license, fields.octetsOrNull(PlaceId.BYTES).map(PlaceId::new));
     this.proof = fields.octetsOrNull(PROOF_BYTES);
     fields.end();
@@ -77,21 +76,6 @@ public final class LaptopCard {
     }
   }
 
-  /** The two public keys of a card or an ask. */
-  record Keys(Octets seal, VerifyKey verify) {
-    static Keys of(PlaceSeed seed) {
-      return new Keys(seed.sealPublicKey(), seed.verifyKey());
-    }
-
-    static Keys read(CborReader fields) throws VaultException {
-      return new Keys(fields.octets(X25519.BYTES), new VerifyKey(fields.octets(VerifyKey.BYTES)));
-    }
-
-    void write(CborWriter payload) {
-      payload.bytes(seal).bytes(verify.octets());
-    }
-  }
-
   /**
    * Makes a card without a code.
    *
@@ -112,13 +96,13 @@ public final class LaptopCard {
    * @return the card
    */
   public static LaptopCard make(PlaceSeed seed, About about, PaperCode code) {
-    byte[] labelled = labelled(Keys.of(seed), about);
+    byte[] labelled = labelled(LaptopKeys.of(seed), about);
     return make(seed, about, Optional.of(code.proof(about.license().orElseThrow(), labelled)));
   }
 
   private static LaptopCard make(PlaceSeed seed, About about, Optional<Octets> proof) {
     CborWriter payload = new CborWriter().array(FIELDS);
-    writeUnproved(payload, Keys.of(seed), about);
+    writeUnproved(payload, LaptopKeys.of(seed), about);
     proof.ifPresentOrElse(payload::bytes, payload::nil);
     try (SigningKey key = seed.signingKey()) {
       return verify(SignedMessage.sign(MessageType.CARD, payload.toBytes(), key));
@@ -143,10 +127,10 @@ public final class LaptopCard {
   private static VerifyKey ownKey(byte[] payload) throws VaultException {
     CborReader fields = Verified.fields(payload, FIELDS);
     fields.octetsOrNull(LicenseId.BYTES);
-    return Keys.read(fields).verify();
+    return LaptopKeys.read(fields).verify();
   }
 
-  private static void writeUnproved(CborWriter payload, Keys keys, About about) {
+  private static void writeUnproved(CborWriter payload, LaptopKeys keys, About about) {
     payload.uint(1);
     about.license().ifPresentOrElse(id -> payload.bytes(id.octets()), payload::nil);
     keys.write(payload);
@@ -154,7 +138,7 @@ public final class LaptopCard {
   }
 
   /** {@code label ‖ 00 ‖ the array without its proof}. */
-  private static byte[] labelled(Keys keys, About about) {
+  private static byte[] labelled(LaptopKeys keys, About about) {
     CborWriter array = new CborWriter().array(FIELDS - 1);
     writeUnproved(array, keys, about);
     ByteArrayOutputStream labelled = new ByteArrayOutputStream();
@@ -193,7 +177,7 @@ public final class LaptopCard {
    * @return whether the card is of that seed
    */
   public boolean isOf(PlaceSeed seed) {
-    return keys.equals(Keys.of(seed));
+    return keys.equals(LaptopKeys.of(seed));
   }
 
   /**

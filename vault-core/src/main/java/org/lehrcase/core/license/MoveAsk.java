@@ -22,11 +22,11 @@ public final class MoveAsk {
 
   private final Octets message;
   private final Octets digest;
-  private final LaptopCard.Keys keys;
+  private final LaptopKeys keys;
 
   private MoveAsk(byte[] message, Verified verified) throws VaultException {
     CborReader fields = verified.fields(FIELDS);
-    this.keys = LaptopCard.Keys.read(fields);
+    this.keys = LaptopKeys.read(fields);
     fields.end();
     this.message = Octets.of(message);
     this.digest = verified.digest16();
@@ -40,7 +40,7 @@ public final class MoveAsk {
    */
   public static MoveAsk make(PlaceSeed seed) {
     CborWriter payload = new CborWriter().array(FIELDS).uint(1);
-    LaptopCard.Keys.of(seed).write(payload);
+    LaptopKeys.of(seed).write(payload);
     try (SigningKey key = seed.signingKey()) {
       return verify(SignedMessage.sign(MessageType.ASK, payload.toBytes(), key));
     } catch (VaultException e) {
@@ -62,7 +62,7 @@ public final class MoveAsk {
   }
 
   private static VerifyKey ownKey(byte[] payload) throws VaultException {
-    return LaptopCard.Keys.read(Verified.fields(payload, FIELDS)).verify();
+    return LaptopKeys.read(Verified.fields(payload, FIELDS)).verify();
   }
 
   /**
@@ -92,7 +92,7 @@ public final class MoveAsk {
    * @return whether the ask is of that seed
    */
   public boolean isOf(PlaceSeed seed) {
-    return keys.equals(LaptopCard.Keys.of(seed));
+    return keys.equals(LaptopKeys.of(seed));
   }
 
   /**

@@ -4,7 +4,6 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.Optional;
 import org.lehrcase.core.VaultException;
@@ -17,13 +16,15 @@ import org.lehrcase.core.id.Octets;
  * are left, before anything is allocated. For one thread.
  */
 public final class CborReader {
-  private final byte[] bytes;
+  /** A UTF-16 unit needs at most three bytes of UTF-8; a pair of them needs four. */
+  private static final int UTF8_PER_CHARACTER = 3;
+
+  private final CborCursor cursor;
   private final Deque<Integer> open = new ArrayDeque<>();
-  private int position;
   private boolean started;
 
   private CborReader(byte[] bytes) {
-    this.bytes = bytes;
+    this.cursor = new CborCursor(bytes);
   }
 
   /**
@@ -62,7 +63,7 @@ public final class CborReader {
       throw new VaultException.TooLarge("arrays nest deeper than " + CborWriter.MAX_DEPTH);
     }
     long count = head(CborWriter.MAJOR_ARRAY, maxCount);
-    requireLeft(count);
+    cursor.requireLeft(count);
     open.push((int) count);
     closeFullArrays();
     return (int) count;
@@ -147,6 +148,17 @@ public final class CborReader {
   }
 
   /**
+   * Reads text whose limit is given in characters; who uses it still counts them.
+   *
+   * @param maxChars the most characters (UTF-16 units) that the caller will allow
+   * @return the text, which no more bytes were read for than so many characters can need
+   * @throws VaultException if the next value is no such text or not UTF-8
+   */
+  public String characters(int maxChars) throws VaultException {
+    return text(Math.multiplyExact(UTF8_PER_CHARACTER, maxChars));
+  }
+
+  /**
    * Reads one line of text that is safe to show; see {@link Line}.
    *
    * @param maxChars the most characters (UTF-16 units) that are allowed
@@ -154,7 +166,7 @@ public final class CborReader {
    * @throws VaultException if the next value is no such text
    */
   public String line(int maxChars) throws VaultException {
-    return Line.require(text(Math.multiplyExact(3, maxChars)), maxChars);
+    return Line.require(characters(maxChars), maxChars);
   }
 
   /**
@@ -165,9 +177,9 @@ public final class CborReader {
    */
   public boolean bool() throws VaultException {
     item();
-    int value = next();
+    int value = cursor.next();
     if (value != CborWriter.TRUE && value != CborWriter.FALSE) {
-      throw new VaultException.Malformed("neither true nor false stands at byte " + (position - 1));
+      throw new VaultException.Malformed("neither true nor false stands at byte " + cursor.last());
     }
     closeFullArrays();
     return value == CborWriter.TRUE;
@@ -180,12 +192,11 @@ public final class CborReader {
    * @throws VaultException if no value is left
    */
   public boolean skipNull() throws VaultException {
-    requireLeft(1);
-    if ((bytes[position] & 0xff) != CborWriter.NULL) {
+    if (cursor.peek() != CborWriter.NULL) {
       return false;
     }
     item();
-    position++;
+    cursor.next();
     closeFullArrays();
     return true;
   }
@@ -196,56 +207,33 @@ public final class CborReader {
    * @throws VaultException.Malformed if values are left unread
    */
   public void end() throws VaultException.Malformed {
-    if (!started || !open.isEmpty() || position != bytes.length) {
+    if (!started || !open.isEmpty() || !cursor.isAtEnd()) {
       throw new VaultException.Malformed("something follows the last expected value");
     }
   }
 
   private byte[] string(int major, int maxBytes) throws VaultException {
-    int size = (int) head(major, maxBytes);
-    requireLeft(size);
-    byte[] value = Arrays.copyOfRange(bytes, position, position + size);
-    position += size;
+    byte[] value = cursor.take((int) head(major, maxBytes));
     closeFullArrays();
     return value;
   }
 
   private long head(int major, long max) throws VaultException {
     item();
-    int first = next();
+    int first = cursor.next();
     if (first >>> 5 != major) {
       throw new VaultException.Malformed(
           "a value of kind "
               + (first >>> 5)
               + " stands at byte "
-              + (position - 1)
+              + cursor.last()
               + ", not "
               + major);
     }
-    long value = argument(first & 0x1f);
+    long value = cursor.argument(first & 0x1f);
     if (Long.compareUnsigned(value, max) > 0) {
       throw new VaultException.TooLarge(
           Long.toUnsignedString(value) + " is above the limit of " + max);
-    }
-    return value;
-  }
-
-  /** RFC 8949, 4.2.1: the argument must be as short as possible, its length definite. */
-  private long argument(int info) throws VaultException {
-    if (info < 24) {
-      return info;
-    }
-    if (info > 27) {
-      throw new VaultException.Malformed("an indefinite or reserved length");
-    }
-    int size = 1 << info - 24;
-    long value = 0;
-    for (int i = 0; i < size; i++) {
-      value = value << 8 | next();
-    }
-    boolean shorter = size == 1 ? value < 24 : value >>> 4 * size == 0;
-    if (shorter) {
-      throw new VaultException.Malformed("a number is not in its shortest form");
     }
     return value;
   }
@@ -264,18 +252,6 @@ public final class CborReader {
   private void closeFullArrays() {
     while (!open.isEmpty() && open.peek() == 0) {
       open.pop();
-    }
-  }
-
-  private int next() throws VaultException.Truncated {
-    requireLeft(1);
-    return bytes[position++] & 0xff;
-  }
-
-  private void requireLeft(long sizeBytes) throws VaultException.Truncated {
-    if (bytes.length - position < sizeBytes) {
-      throw new VaultException.Truncated(
-          "the bytes end at " + bytes.length + ", " + sizeBytes + " more are announced");
     }
   }
 }
