@@ -2,7 +2,6 @@ package org.lehrcase.bench.courses;
 
 import java.util.List;
 import org.lehrcase.core.course.Asset;
-import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.course.Lesson;
 import org.lehrcase.core.edition.CorrectionNote;
 import org.lehrcase.core.edition.OpenedEdition;
@@ -24,8 +23,8 @@ public record StudyLesson(
   }
 
   /**
-   * Says whether a paper may be saved for printing. Templates may always be printed at true size,
-   * since they are of no use otherwise; the teacher allows the other kinds.
+   * Says whether a paper may be saved for printing: the teacher allows it kind by kind. Printing
+   * from the page needs no permission.
    *
    * @param asset the paper
    * @return whether the teacher allows it
@@ -42,8 +41,7 @@ public record StudyLesson(
    * @return whether it may be saved
    */
   public static boolean mayPrint(OpenedEdition edition, Asset asset) {
-    return asset.role() == AssetRole.TEMPLATE
-        || edition.contents().map(c -> c.printable().contains(asset.role())).orElse(false);
+    return edition.contents().map(c -> c.printable().contains(asset.role())).orElse(false);
   }
 
   /**
