@@ -82,13 +82,7 @@ public final class CborReader {
     return value;
   }
 
-  /**
-   * Reads a small unsigned integer.
-   *
-   * @param max the largest value that is allowed
-   * @return the value, 0 to {@code max}
-   * @throws VaultException if the next value is no such integer
-   */
+  /** Reads an unsigned integer that an {@code int} holds; otherwise as {@link #uint}. */
   public int smallUint(int max) throws VaultException {
     return (int) uint(max);
   }
@@ -222,13 +216,8 @@ public final class CborReader {
     item();
     int first = cursor.next();
     if (first >>> 5 != major) {
-      throw new VaultException.Malformed(
-          "a value of kind "
-              + (first >>> 5)
-              + " stands at byte "
-              + cursor.last()
-              + ", not "
-              + major);
+      String found = "a value of kind " + (first >>> 5) + " stands at byte " + cursor.last();
+      throw new VaultException.Malformed(found + ", not " + major);
     }
     long value = cursor.argument(first & 0x1f);
     if (Long.compareUnsigned(value, max) > 0) {

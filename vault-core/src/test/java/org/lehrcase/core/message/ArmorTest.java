@@ -13,10 +13,11 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lehrcase.core.Seeds;
 import org.lehrcase.core.VaultException;
 
 class ArmorTest {
-  private static final byte[] MESSAGE = MessageSeeds.bytes(new SplittableRandom(7), 187);
+  private static final byte[] MESSAGE = Seeds.bytes(new SplittableRandom(7), 187);
   private static final String TEXT =
       Armor.write(ArmorKind.LAPTOP_CARD, "This is a card.\nSend it on - soon.", MESSAGE);
 

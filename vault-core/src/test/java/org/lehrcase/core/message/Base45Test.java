@@ -11,11 +11,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lehrcase.core.Seeds;
 import org.lehrcase.core.VaultException;
 
 class Base45Test {
   static LongStream seeds() {
-    return MessageSeeds.some(100);
+    return Seeds.some(100);
   }
 
   /** RFC 9285, 4.3 and 4.4. */
@@ -47,7 +48,7 @@ class Base45Test {
   @MethodSource("seeds")
   void everyMessageComesBack(long seed) throws VaultException {
     SplittableRandom random = new SplittableRandom(seed);
-    byte[] bytes = MessageSeeds.bytes(random, random.nextInt(300));
+    byte[] bytes = Seeds.bytes(random, random.nextInt(300));
     String encoded = Base45.encode(bytes);
     assertThat(Base45.decode(encoded, bytes.length)).isEqualTo(bytes);
     assertThat(encoded).hasSize(bytes.length / 2 * 3 + bytes.length % 2 * 2);

@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lehrcase.core.Seeds;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.Octets;
 
@@ -20,7 +21,7 @@ class CborProperties {
       new CBOREncodeOptions("ctap2canonical=true;allowduplicatekeys=false");
 
   static LongStream seeds() {
-    return MessageSeeds.some(200);
+    return Seeds.some(200);
   }
 
   /** A random tree: List, Long, Octets, String or Boolean. */
@@ -28,7 +29,7 @@ class CborProperties {
     int kind = random.nextInt(depth >= 4 ? 4 : 6);
     return switch (kind) {
       case 0 -> random.nextLong() >>> random.nextInt(1, 64);
-      case 1 -> Octets.of(MessageSeeds.bytes(random, random.nextInt(300)));
+      case 1 -> Octets.of(Seeds.bytes(random, random.nextInt(300)));
       case 2 -> "gl\u00e4s-\u6c34".repeat(random.nextInt(30));
       case 3 -> random.nextBoolean();
       default -> {

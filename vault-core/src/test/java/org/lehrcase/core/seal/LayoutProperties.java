@@ -10,6 +10,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lehrcase.core.Seeds;
 import org.lehrcase.core.id.AssetId;
 
 /** The segment arithmetic agrees with counting, up to assets of 2^40 bytes. */

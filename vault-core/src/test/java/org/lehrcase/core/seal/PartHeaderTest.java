@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lehrcase.core.Seeds;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.keys.PartKey;

@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lehrcase.core.Seeds;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.keys.PartKey;
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lehrcase.core.Seeds;
 
 /** From the length of a part file alone follows where its bytes lie. */
 class SealedLengthTest {
