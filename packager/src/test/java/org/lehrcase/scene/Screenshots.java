@@ -8,7 +8,7 @@ import org.openqa.selenium.OutputType;
 
 /**
  * Takes the pictures of the guides from the running programs. Run in {@code packager} after
- * packaging: {@code mvn -Pscreenshots …}, see {@code DEVELOPERS.md}.
+ * packaging; the command is in {@code DEVELOPERS.md}.
  */
 public final class Screenshots {
   private final Path target;
