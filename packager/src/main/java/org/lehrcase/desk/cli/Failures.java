@@ -11,7 +11,6 @@ import org.lehrcase.core.VaultException;
 import org.lehrcase.desk.answering.RefusedException;
 import org.lehrcase.desk.home.DeskHomeException;
 import org.lehrcase.desk.pack.PackException;
-import org.lehrcase.desk.sales.SalesException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
@@ -60,7 +59,7 @@ final class Failures implements IExecutionExceptionHandler {
   }
 
   private static String message(Exception failure) {
-    if (failure instanceof FileSystemException e && !(failure instanceof SalesException)) {
+    if (failure instanceof FileSystemException e) {
       return files(e);
     }
     String message = failure.getMessage();

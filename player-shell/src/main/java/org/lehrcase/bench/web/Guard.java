@@ -22,7 +22,7 @@ final class Guard {
   static final String ENTER = "/enter/";
   static final String MOVE_SCRIPT = "/enter/move.js";
   static final String KNOCK = "/knock";
-  private static final Pattern PLAIN_PATH = Pattern.compile("(/[A-Za-z0-9_-][A-Za-z0-9._-]*)*/?");
+  private static final Pattern PLAIN_PATH = Pattern.compile("(/[A-Za-z0-9_-][A-Za-z0-9._-]*+)*+/?");
   private static final Set<String> OWN_SITES = Set.of("same-origin", "none");
   private static final Set<String> READING = Set.of("GET", "HEAD");
   private static final Set<String> WRITING = Set.of("POST", "PUT");

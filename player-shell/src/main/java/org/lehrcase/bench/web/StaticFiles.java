@@ -18,7 +18,7 @@ final class StaticFiles {
   private static final String VIEWER = "/META-INF/resources/webjars/pdfjs-dist/5.4.624/";
   private static final int MAX_FILE_BYTES = 4 << 20;
   private static final Pattern NAME =
-      Pattern.compile("([a-zA-Z0-9_-][a-zA-Z0-9._-]*/)*[a-zA-Z0-9_-][a-zA-Z0-9._-]*");
+      Pattern.compile("[a-zA-Z0-9_-][a-zA-Z0-9._-]*+(/[a-zA-Z0-9_-][a-zA-Z0-9._-]*+)*+");
   private static final Set<String> VIEWER_SCRIPTS = Set.of("pdf.min.mjs", "pdf.worker.min.mjs");
   private static final Pattern VIEWER_DATA =
       Pattern.compile(

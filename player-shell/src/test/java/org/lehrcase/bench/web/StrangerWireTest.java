@@ -175,6 +175,14 @@ class StrangerWireTest {
   }
 
   @Test
+  void aPathOfThousandsOfSegmentsIsTurnedAwayInsideAndOutside() throws IOException {
+    String deep = "a/".repeat(3500) + "a";
+    assertThat(bench.get("ui/" + deep).status()).isIn(400, 404, 414);
+    assertThat(bench.client.send("GET /" + deep + " HTTP/1.1", bench.host()).status())
+        .isIn(400, 404, 414);
+  }
+
+  @Test
   void aTokenWorksOnce() throws IOException {
     String enter = "GET " + bench.entryPath() + " HTTP/1.1";
     assertThat(bench.client.send(enter, bench.host()).status()).isEqualTo(200);
