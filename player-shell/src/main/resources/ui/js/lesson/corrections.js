@@ -14,7 +14,7 @@ function belongs(note, state) {
 
 function slip(note) {
   const where = note.page ? `page ${note.page}` : `at ${clock(note.atMillis / 1000)}`;
-  return el('div', { class: 'notice care' },
+  return el('div', { class: 'notice bad' },
     el('p', {}, el('strong', {}, `Correction, ${where}${note.day ? ` (${note.day})` : ''}: `), note.text));
 }
 
