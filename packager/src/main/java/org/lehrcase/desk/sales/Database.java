@@ -18,7 +18,7 @@ final class Database implements AutoCloseable {
 
   private final Connection connection;
 
-  private Database(Connection connection) {
+  Database(Connection connection) {
     this.connection = connection;
   }
 
@@ -63,11 +63,13 @@ final class Database implements AutoCloseable {
   }
 
   <T> List<T> rows(String sql, RowReader<T> reader, Object... values) throws SalesException {
-    try (PreparedStatement statement = bound(sql, values);
-        ResultSet result = statement.executeQuery()) {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      bind(statement, values);
       List<T> rows = new ArrayList<>();
-      while (result.next()) {
-        rows.add(reader.read(result));
+      try (ResultSet result = statement.executeQuery()) {
+        while (result.next()) {
+          rows.add(reader.read(result));
+        }
       }
       return List.copyOf(rows);
     } catch (SQLException e) {
@@ -85,7 +87,8 @@ final class Database implements AutoCloseable {
   }
 
   int change(String sql, Object... values) throws SalesException {
-    try (PreparedStatement statement = bound(sql, values)) {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      bind(statement, values);
       return statement.executeUpdate();
     } catch (SQLException e) {
       throw failure(e);
@@ -145,12 +148,10 @@ final class Database implements AutoCloseable {
     }
   }
 
-  private PreparedStatement bound(String sql, Object... values) throws SQLException {
-    PreparedStatement statement = connection.prepareStatement(sql);
+  private static void bind(PreparedStatement statement, Object... values) throws SQLException {
     for (int i = 0; i < values.length; i++) {
       statement.setObject(i + 1, values[i]);
     }
-    return statement;
   }
 
   private static SalesException failure(SQLException e) {
