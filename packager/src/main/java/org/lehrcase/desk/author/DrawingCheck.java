@@ -30,7 +30,7 @@ final class DrawingCheck {
       return;
     }
     try {
-      var reader = factory().createXMLStreamReader(new StringReader(text.get()));
+      var reader = reader(text.get());
       reader.nextTag();
       checkRoot(reader);
       while (reader.hasNext()) {
@@ -54,12 +54,12 @@ final class DrawingCheck {
   }
 
   /** A reader that opens nothing and expands nothing. */
-  private static XMLInputFactory factory() {
+  private static XMLStreamReader reader(String text) throws XMLStreamException {
     var factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
-    return factory;
+    return factory.createXMLStreamReader(new StringReader(text));
   }
 
   private void checkRoot(XMLStreamReader reader) {

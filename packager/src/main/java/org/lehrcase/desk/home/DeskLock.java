@@ -25,7 +25,7 @@ final class DeskLock implements AutoCloseable {
         FileChannel.open(
             file,
             Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE),
-            OwnerFiles.permissions(file, "rw-------"));
+            OwnerFiles.ownerOnly(file));
     boolean taken = false;
     try {
       if (tryLock(channel) == null) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
 
@@ -18,8 +19,10 @@ import java.util.Set;
  * beside the target, forced to the disk, then moved over it.
  */
 public final class OwnerFiles {
-  private static final String OWNER_FILE = "rw-------";
-  private static final String OWNER_FOLDER = "rwx------";
+  private static final Set<PosixFilePermission> OWNER_FILE =
+      PosixFilePermissions.fromString("rw-------");
+  private static final Set<PosixFilePermission> OWNER_FOLDER =
+      PosixFilePermissions.fromString("rwx------");
 
   private OwnerFiles() {}
 
@@ -96,11 +99,16 @@ public final class OwnerFiles {
     }
   }
 
-  static FileAttribute<?>[] permissions(Path path, String letters) {
+  /**
+   * What makes a new file readable and writable for its owner alone, where the system knows that.
+   */
+  static FileAttribute<?>[] ownerOnly(Path file) {
+    return permissions(file, OWNER_FILE);
+  }
+
+  private static FileAttribute<?>[] permissions(Path path, Set<PosixFilePermission> granted) {
     return path.getFileSystem().supportedFileAttributeViews().contains("posix")
-        ? new FileAttribute<?>[] {
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(letters))
-        }
+        ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(granted)}
         : new FileAttribute<?>[0];
   }
 
@@ -109,7 +117,7 @@ public final class OwnerFiles {
         FileChannel.open(
             part,
             Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
-            permissions(part, OWNER_FILE))) {
+            ownerOnly(part))) {
       ByteBuffer buffer = ByteBuffer.wrap(bytes);
       while (buffer.hasRemaining()) {
         channel.write(buffer);

@@ -66,12 +66,12 @@ final class IndexRewrite {
       throws MediaException {
     var body = box.body();
     var count = body.u32(4);
-    body.slice(8, count * oldWidth);
+    var entries = body.slice(8, count * oldWidth);
     var out = ByteBuffer.allocate(Math.toIntExact(8 + count * newWidth));
     out.put(body.slice(0, 8).toBytes());
     for (var i = 0L; i < count; i++) {
-      var at = 8 + i * oldWidth;
-      var moved = offsets.map(oldWidth == 4 ? body.u32(at) : body.u64(at));
+      var at = i * oldWidth;
+      var moved = offsets.map(oldWidth == 4 ? entries.u32(at) : entries.u64(at));
       if (newWidth == 4) {
         out.putInt((int) moved);
       } else {

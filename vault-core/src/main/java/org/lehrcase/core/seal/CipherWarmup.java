@@ -1,6 +1,7 @@
 package org.lehrcase.core.seal;
 
 import java.security.SecureRandom;
+import org.jspecify.annotations.Nullable;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.keys.PartKey;
@@ -19,12 +20,9 @@ public final class CipherWarmup {
   private static final int PLAIN_BYTES =
       BLOCK_BYTES - SegmentLayout.LEAD_BYTES - SegmentLayout.TAG_BYTES;
 
-  private CipherWarmup() {}
+  private static @Nullable Thread once;
 
-  /** Holds the one warm-up of this program. */
-  private static final class Once {
-    static final Thread THREAD = begin();
-  }
+  private CipherWarmup() {}
 
   /**
    * Starts the warm-up in a background thread that never keeps a program from ending. Only the
@@ -33,8 +31,13 @@ public final class CipherWarmup {
    *
    * @return the thread, for those who want to wait for it
    */
-  public static Thread start() {
-    return Once.THREAD;
+  public static synchronized Thread start() {
+    Thread started = once;
+    if (started == null) {
+      started = begin();
+      once = started;
+    }
+    return started;
   }
 
   private static Thread begin() {
