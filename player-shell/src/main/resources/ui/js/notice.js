@@ -1,3 +1,4 @@
+import { helpSlipButton } from './help-slip.js';
 import { el } from './dom.js';
 
 /** An error as the bench tells it: what happened, what is safe, what to do next. */
@@ -5,7 +6,8 @@ export function errorNotice(error) {
   return el('div', { class: 'notice bad', role: 'alert' },
     el('p', {}, el('strong', {}, error.happened || 'Something in this page went wrong.')),
     error.safe ? el('p', {}, error.safe) : null,
-    el('p', {}, error.next || 'Load this page again; if it stays, quit and start Lehrcase again.'));
+    el('p', {}, error.next || 'Load this page again; if it stays, quit and start Lehrcase again.'),
+    helpSlipButton(error));
 }
 
 /** Good or neutral news; polite, so that it does not cut in on a screen reader. */

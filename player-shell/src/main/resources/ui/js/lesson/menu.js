@@ -1,6 +1,7 @@
 import { button, byId, el } from '../dom.js';
 import { openPanel } from '../panel.js';
 import { choice, settingsForm } from '../settings-form.js';
+import { helpSlipButton } from '../help-slip.js';
 import { quitButton } from '../quit.js';
 import { bytes, clock } from '../units.js';
 import { loops } from './loop.js';
@@ -80,7 +81,8 @@ function openMenu(store) {
     renditions(store), captionChoices(store),
     settingsForm(settings, (patch) => store.dispatch('settings', patch)),
     el('h3', {}, 'Keys'), keyTable(),
-    el('p', {}), el('div', { class: 'row' }, quitButton()));
+    el('h3', {}, 'When something does not work'), helpSlipButton(null),
+    el('div', { class: 'row' }, quitButton()));
 }
 
 /** Everything that is not needed with glass in the hand. */

@@ -1,10 +1,11 @@
 import { get } from '../api.js';
 import { createStore } from '../store.js';
-import { byId, wakeIcons } from '../dom.js';
+import { byId, el, wakeIcons } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { DEFAULTS, loadSettings, saveSettings } from '../settings.js';
 import { settingsForm } from '../settings-form.js';
+import { helpSlipButton } from '../help-slip.js';
 import { quit } from '../quit.js';
 import { renderCourses } from './courses.js';
 import { renderGoOn } from './go-on.js';
@@ -60,7 +61,8 @@ function start() {
   document.documentElement.dataset.ready = '';
   byId('quit-button').addEventListener('click', quit);
   byId('menu-button').addEventListener('click', () => openPanel('Settings',
-    settingsForm(store.getState().settings, (patch) => store.dispatch('settings', patch))));
+    settingsForm(store.getState().settings, (patch) => store.dispatch('settings', patch)),
+    el('h3', {}, 'When something does not work'), helpSlipButton(null)));
   dropPlace(byId('drop'), refresh);
   stickList(byId('sticks'), refresh);
   store.watch((state) => state.bench, render);

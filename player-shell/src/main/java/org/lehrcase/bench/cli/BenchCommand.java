@@ -27,7 +27,8 @@ import picocli.CommandLine.Mixin;
       LicenseCommand.class,
       CardCommand.class,
       LetterCommand.class,
-      CheckCommand.class
+      CheckCommand.class,
+      HelpSlipCommand.class
     })
 public final class BenchCommand implements Callable<Integer> {
   static final int DONE = 0;

@@ -84,6 +84,11 @@ public final class DropPlace {
               Kind.CORRECTION,
               "This is a correction to a lesson.",
               "Put the file that your teacher sent into the folder \"corrections\" of the edition.");
+      case HELP_SLIP ->
+          Dropped.refused(
+              Kind.UNKNOWN,
+              "This is a help slip. It goes to your teacher.",
+              "Send it from any phone or computer.");
     };
   }
 

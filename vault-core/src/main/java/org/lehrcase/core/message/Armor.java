@@ -122,7 +122,7 @@ public final class Armor {
   }
 
   private static Block block(ArmorKind kind, String base64) throws VaultException {
-    if (base64.length() > 4 * ((kind.type().maxBytes() + 2) / 3)) {
+    if (base64.length() > 4 * ((kind.maxBytes() + 2) / 3)) {
       throw new VaultException.TooLarge(
           "a message of " + base64.length() + " characters is too long for a " + kind.words());
     }

@@ -15,23 +15,29 @@ public enum ArmorKind {
   /** The old laptop's answer. */
   MOVE_LINK(MessageType.LINK, "MOVE LINK"),
   /** A correction. */
-  CORRECTION(MessageType.CORRECTION, "CORRECTION");
+  CORRECTION(MessageType.CORRECTION, "CORRECTION"),
+  /** A bench's account of a trouble, which nobody signs. */
+  HELP_SLIP("HELP SLIP", 256);
 
-  private final MessageType type;
   private final String words;
+  private final int maxBytes;
 
   ArmorKind(MessageType type, String words) {
-    this.type = type;
+    this(words, type.maxBytes());
+  }
+
+  ArmorKind(String words, int maxBytes) {
     this.words = words;
+    this.maxBytes = maxBytes;
   }
 
   /**
-   * Returns the type of the message inside.
+   * Returns the limit of what stands between the lines.
    *
-   * @return the type
+   * @return length in bytes
    */
-  public MessageType type() {
-    return type;
+  public int maxBytes() {
+    return maxBytes;
   }
 
   /**
