@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,6 +83,7 @@ class KeysFileTest {
     opened.ifPresent(o -> assertThat(o.rekeyed()).isFalse());
   }
 
+  @Tag("slow")
   @ParameterizedTest(name = "{0} licenses give {1} rows")
   @CsvSource({"1, 64", "64, 64", "65, 128", "129, 256", "1025, 2048"})
   void dummyRowsFillUpToAPowerOfTwo(int licenses, int rows) throws Exception {
@@ -97,6 +99,7 @@ class KeysFileTest {
     assertThat(file.find(shop.keys(0))).isPresent();
   }
 
+  @Tag("slow")
   @Test
   void rowsAreSortedByTagAcrossChunks() throws Exception {
     written(draft(0, 1500));
@@ -223,6 +226,7 @@ class KeysFileTest {
     assertThatThrownBy(this::read).isInstanceOf(VaultException.TooLarge.class);
   }
 
+  @Tag("slow")
   @Test
   void nothingHalfWrittenStaysBeside() throws Exception {
     written(draft(0, 1500));

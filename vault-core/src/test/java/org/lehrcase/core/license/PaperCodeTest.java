@@ -3,10 +3,12 @@ package org.lehrcase.core.license;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.LicenseId;
+import org.lehrcase.core.keys.KeyLabel;
 import org.lehrcase.core.primitive.SecretBytes;
 
 class PaperCodeTest {
@@ -30,6 +32,31 @@ class PaperCodeTest {
       assertThat(paper).matches("([0-9A-HJKMNP-TV-Z]{4}-){3}[0-9A-HJKMNP-TV-Z]{4}");
       assertThat(proof(PaperCode.parse(paper))).isEqualTo(proof(code(number)));
     }
+  }
+
+  @Test
+  void theFirst75DerivedBitsAreTheFirst15Characters() {
+    for (int number = 0; number < 50; number++) {
+      byte[] seed = new byte[32];
+      seed[0] = (byte) number;
+      byte[] derived =
+          KeyLabel.CODE
+              .derive(SecretBytes.copyOf(seed), 10, LICENSE.toBytes(), new byte[] {0, 0, 0, 1})
+              .use(byte[]::clone);
+      BigInteger bits = new BigInteger(1, derived).shiftRight(5);
+      StringBuilder expected = new StringBuilder();
+      for (int at = 14; at >= 0; at--) {
+        expected.append(ALPHABET.charAt(bits.shiftRight(5 * at).intValue() & 31));
+      }
+      assertThat(code(number).paperText().replace("-", "")).startsWith(expected);
+    }
+  }
+
+  @Test
+  void aClosedCodeIsForgotten() {
+    PaperCode code = code(1);
+    code.close();
+    assertThat(code.paperText()).doesNotContainPattern("[0-9A-Z]");
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -129,6 +130,7 @@ class ArmorTest {
     assertThatThrownBy(() -> Armor.find(endless)).isInstanceOf(VaultException.TooLarge.class);
   }
 
+  @Tag("slow")
   @Test
   void aMillionDashesDoNotStopTheSearch() throws VaultException {
     assertThat(Armor.find("-".repeat(Armor.MAX_TEXT_CHARS))).isEmpty();

@@ -3,6 +3,7 @@ package org.lehrcase.core.message;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
@@ -33,6 +34,12 @@ class Base45Test {
   @ValueSource(strings = {"GGW", ":::", "::", "A", "ABCD", "bb8", "BB8\n", "B_8", "BB\u00e9"})
   void impossibleTextIsRefused(String text) {
     assertThatThrownBy(() -> Base45.decode(text, 100)).isInstanceOf(VaultException.Malformed.class);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"FGW, 65535", "U5, 255", "000, 0", "00, 0"})
+  void theSmallestAndTheLargestGroupAreRead(String text, int value) throws VaultException {
+    assertThat(new BigInteger(1, Base45.decode(text, 2))).isEqualTo(value);
   }
 
   @Test

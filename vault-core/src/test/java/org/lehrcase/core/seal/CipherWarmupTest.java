@@ -3,8 +3,10 @@ package org.lehrcase.core.seal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class CipherWarmupTest {
   @Test
   void runsBesideTheProgramAndEnds() throws InterruptedException {

@@ -92,6 +92,29 @@ class DigestListTest {
         .isInstanceOf(VaultException.Tampered.class);
   }
 
+  @Test
+  void theShortestPartHasAList() throws Exception {
+    byte[] shortest = Arrays.copyOf(file, 96);
+    DigestList one = DigestList.provenWhole(ByteSource.of(shortest), 16, made(shortest).address());
+    assertThat(one.segments()).isEqualTo(1);
+    assertThat(DigestList.parse(one.toBytes()).sealedBytes()).isEqualTo(96);
+  }
+
+  @Test
+  void wholeSegmentsHaveNoneBehindThem() {
+    assertThat(made(new byte[65_536]).segments()).isEqualTo(1);
+    assertThat(made(new byte[131_072]).toBytes()).hasSize(28 + 2 * 16);
+    assertThat(made(new byte[131_073]).toBytes()).hasSize(28 + 3 * 16);
+  }
+
+  @ParameterizedTest(name = "segments of 2^{0}")
+  @CsvSource({"16, 16384", "20, 1024"})
+  void theListOfTheLongestPartIsRead(int log2, int segments) throws Exception {
+    byte[] longest = Arrays.copyOf(list.toBytes(), 28 + 16 * segments);
+    ByteBuffer.wrap(longest).putLong(19, 1L << 30).put(27, (byte) log2);
+    assertThat(DigestList.parse(longest).segments()).isEqualTo(segments);
+  }
+
   private record FixedSize(long sizeBytes) implements ByteSource {
     @Override
     public int readAt(long position, ByteBuffer target) {

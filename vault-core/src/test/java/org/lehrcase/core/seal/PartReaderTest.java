@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.AssetId;
@@ -150,6 +151,7 @@ class PartReaderTest {
         .isInstanceOf(ClosedChannelException.class);
   }
 
+  @Tag("slow")
   @Test
   void manyThreadsReadAtOnce() throws Exception {
     ExecutorService pool = Executors.newFixedThreadPool(8);

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lehrcase.core.id.AssetId;
@@ -62,6 +63,7 @@ class PartSealerTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void oneWorkerAndTwoWriteTheSameFormat() throws Exception {
     for (int workers = 1; workers <= 3; workers++) {

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.security.GeneralSecurityException;
 import java.security.SecureRandom;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ import org.lehrcase.core.keys.PartKey;
 /**
  * The reference library of the published construction opens what we wrote, and we open its files.
  */
+@Tag("slow")
 class ReferenceStreamTest {
   private final SecureRandom random = new SecureRandom();
   private final PartKey key = PartKey.random(random);

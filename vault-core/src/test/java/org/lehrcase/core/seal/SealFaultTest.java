@@ -8,12 +8,14 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.keys.PartKey;
 
 /** Media that fail at every possible step. */
+@Tag("slow")
 class SealFaultTest {
   private static final int SIZE = (7 << 20) + 123;
 
