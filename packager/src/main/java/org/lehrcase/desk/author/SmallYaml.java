@@ -64,6 +64,11 @@ final class SmallYaml {
     if (event instanceof DocumentStartEvent && ++documents > 1) {
       return refuse(event, "there must be only one document in the file");
     }
+    return event instanceof ScalarEvent scalar ? takeScalar(scalar) : takeBracket(event);
+  }
+
+  /** Follows where a mapping or a list begins and ends. */
+  private boolean takeBracket(Event event) {
     if (event instanceof MappingStartEvent) {
       return ++depth == 1 || refuse(event, "a value must be a text or a list of texts");
     }
@@ -78,7 +83,7 @@ final class SmallYaml {
     if (event instanceof MappingEndEvent) {
       depth--;
     }
-    return !(event instanceof ScalarEvent scalar) || takeScalar(scalar);
+    return true;
   }
 
   private boolean takeScalar(ScalarEvent scalar) {

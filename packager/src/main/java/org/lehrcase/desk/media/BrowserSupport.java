@@ -1,5 +1,7 @@
 package org.lehrcase.desk.media;
 
+import java.util.Set;
+
 /**
  * Whether browsers play a stream, from what they are known to decode without extra software.
  *
@@ -17,6 +19,11 @@ public record BrowserSupport(Verdict verdict, String reason) {
     NOWHERE
   }
 
+  /** AAC and MP3, by the names that MP4 and WebM give them. */
+  private static final Set<String> SOUND_EVERYWHERE =
+      Set.of("mp4a.40.2", "mp4a.40.5", "mp4a.40.29", "mp4a.6b", "mp4a.69", "mp3");
+
+  private static final Set<String> SOUND_IN_WEBM = Set.of("opus", "vorbis");
   private static final BrowserSupport PLAYS = new BrowserSupport(Verdict.EVERYWHERE, "");
 
   /**
@@ -69,13 +76,8 @@ public record BrowserSupport(Verdict verdict, String reason) {
 
   private static BrowserSupport ofSound(Track.Sound sound, Container container) {
     var codec = sound.codec();
-    if (codec.equals("mp4a.40.2") || codec.equals("mp4a.40.5") || codec.equals("mp4a.40.29")) {
-      return PLAYS;
-    }
-    if (codec.equals("mp4a.6b") || codec.equals("mp4a.69") || codec.equals("mp3")) {
-      return PLAYS;
-    }
-    if (container == Container.WEBM && (codec.equals("opus") || codec.equals("vorbis"))) {
+    if (SOUND_EVERYWHERE.contains(codec)
+        || container == Container.WEBM && SOUND_IN_WEBM.contains(codec)) {
       return PLAYS;
     }
     return switch (codec) {
