@@ -52,29 +52,17 @@ public final class Octets implements Comparable<Octets> {
     return new Octets(fresh);
   }
 
-  /**
-   * Returns the number of octets.
-   *
-   * @return length in bytes
-   */
+  /** Returns the length in bytes. */
   public int size() {
     return bytes.length;
   }
 
-  /**
-   * Returns a copy that the caller may change.
-   *
-   * @return the octets
-   */
+  /** Returns a copy that the caller may change. */
   public byte[] toBytes() {
     return bytes.clone();
   }
 
-  /**
-   * Returns the octets as lower-case hexadecimal.
-   *
-   * @return two digits per octet
-   */
+  /** Returns the octets as lower-case hexadecimal. */
   public String hex() {
     return HEX.formatHex(bytes);
   }

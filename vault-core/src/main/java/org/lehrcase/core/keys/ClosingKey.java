@@ -33,20 +33,12 @@ public final class ClosingKey implements AutoCloseable {
     return new ClosingKey(epoch, bytes.slice(0, 32));
   }
 
-  /**
-   * Returns the key's epoch.
-   *
-   * @return 0 for the first
-   */
+  /** Returns the key's epoch (0 for the first). */
   public int epoch() {
     return epoch;
   }
 
-  /**
-   * Returns a copy, for the desk's keys file or for publishing.
-   *
-   * @return 32 bytes
-   */
+  /** Returns a copy, for the desk's keys file or for publishing (32 bytes). */
   public SecretBytes secret() {
     return secret.slice(0, 32);
   }
@@ -80,11 +72,7 @@ public final class ClosingKey implements AutoCloseable {
     }
   }
 
-  /**
-   * Derives the public value that tells whether this is the closing key of a front page.
-   *
-   * @return 16 bytes
-   */
+  /** Derives the 16 public bytes that tell whether this is a front page's closing key. */
   public Octets check() {
     try (SecretBytes check = KeyLabel.CLOSING_CHECK.derive(secret, CHECK_BYTES)) {
       return check.use(Octets::of);

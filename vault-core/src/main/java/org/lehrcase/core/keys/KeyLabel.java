@@ -70,11 +70,7 @@ public enum KeyLabel {
     this.text = text;
   }
 
-  /**
-   * Returns the label as it enters the derivation.
-   *
-   * @return prefix and purpose
-   */
+  /** Returns prefix and purpose, as they enter the derivation. */
   public String text() {
     return PREFIX + text;
   }

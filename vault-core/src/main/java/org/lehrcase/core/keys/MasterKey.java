@@ -29,20 +29,12 @@ public final class MasterKey implements AutoCloseable {
     return new MasterKey(epoch, bytes.slice(0, 32));
   }
 
-  /**
-   * Returns the key's epoch.
-   *
-   * @return 0 for the first
-   */
+  /** Returns the key's epoch (0 for the first). */
   public int epoch() {
     return epoch;
   }
 
-  /**
-   * Returns a copy, for the desk's keys file.
-   *
-   * @return 32 bytes
-   */
+  /** Returns a copy, for the desk's keys file (32 bytes). */
   public SecretBytes secret() {
     return secret.slice(0, 32);
   }
@@ -82,11 +74,7 @@ public final class MasterKey implements AutoCloseable {
     return new PlaceSecret(KeyLabel.PLACE.derive(secret, license.toBytes(), place.toBytes()));
   }
 
-  /**
-   * Derives the seed of the key that can only issue licenses.
-   *
-   * @return the issue key
-   */
+  /** Derives the seed of the key that can only issue licenses. */
   public SigningKey issueKey() {
     try (SecretBytes seed = issueSeed()) {
       return SigningKey.fromSeed(seed);
@@ -94,19 +82,13 @@ public final class MasterKey implements AutoCloseable {
   }
 
   /**
-   * Derives the secret that issuing needs: it signs licenses and makes codes, and opens nothing.
-   *
-   * @return 32 bytes
+   * Derives what issuing needs (32 bytes): it signs licenses and makes codes, and opens nothing.
    */
   public SecretBytes issueSeed() {
     return KeyLabel.ISSUE.derive(secret);
   }
 
-  /**
-   * Derives what protects the desk's memory of its packing.
-   *
-   * @return 64 bytes: a wrapping key, then a marking key
-   */
+  /** Derives what protects the desk's memory of its packing: wrapping key, then marking key. */
   public SecretBytes packMemory() {
     return KeyLabel.PACK_MEMORY.derive(secret, PACK_MEMORY_BYTES);
   }

@@ -43,29 +43,17 @@ public final class PlaceKeys implements AutoCloseable {
         new LicenseKey(generation, secret.slice(0, 32)), new PlaceSecret(secret.slice(32, BYTES)));
   }
 
-  /**
-   * Returns the license key.
-   *
-   * @return the key of this place's generation
-   */
+  /** Returns the license key of this place's generation. */
   public LicenseKey licenseKey() {
     return licenseKey;
   }
 
-  /**
-   * Returns the place's secret.
-   *
-   * @return the secret
-   */
+  /** Returns the place's secret. */
   public PlaceSecret placeSecret() {
     return placeSecret;
   }
 
-  /**
-   * Returns the 64 bytes, for sealing into a letter or under the laptop's secret.
-   *
-   * @return license key, then place secret
-   */
+  /** Returns license key and place secret (64 bytes), for a letter or the laptop's own file. */
   public SecretBytes secret() {
     try (SecretBytes first = licenseKey.secret();
         SecretBytes second = placeSecret.secret()) {

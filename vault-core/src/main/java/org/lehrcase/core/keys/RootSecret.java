@@ -39,20 +39,12 @@ public final class RootSecret implements AutoCloseable {
     return new RootSecret(bytes.slice(0, BYTES));
   }
 
-  /**
-   * Returns a copy, for splitting into envelopes.
-   *
-   * @return 32 bytes
-   */
+  /** Returns a copy, for splitting into envelopes (32 bytes). */
   public SecretBytes secret() {
     return secret.slice(0, BYTES);
   }
 
-  /**
-   * Derives the key that signs statements.
-   *
-   * @return the root signing key, whose public half every bench pins
-   */
+  /** Derives the key that signs statements, whose public half every bench pins. */
   public SigningKey signingKey() {
     try (SecretBytes seed = KeyLabel.ROOT.derive(secret)) {
       return SigningKey.fromSeed(seed);

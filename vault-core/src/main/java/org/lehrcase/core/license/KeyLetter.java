@@ -162,47 +162,27 @@ public final class KeyLetter {
         .toBytes();
   }
 
-  /**
-   * Returns the digest of the card that is answered.
-   *
-   * @return 16 bytes
-   */
+  /** Returns the digest of the card that is answered (16 bytes). */
   public Octets cardDigest() {
     return cardDigest;
   }
 
-  /**
-   * Returns what the letter gives.
-   *
-   * @return place, generation, moves
-   */
+  /** Returns what the letter gives (place, generation, moves). */
   public Grant grant() {
     return grant;
   }
 
-  /**
-   * Returns the desk key that signed.
-   *
-   * @return the key
-   */
+  /** Returns the desk key that signed. */
   public VerifyKey desk() {
     return verified.signer();
   }
 
-  /**
-   * Returns the digest of the signed bytes, which the first link of a move names.
-   *
-   * @return 16 bytes
-   */
+  /** Returns the digest of the signed bytes, which the first link of a move names (16 bytes). */
   public Octets digest() {
     return verified.digest16();
   }
 
-  /**
-   * Returns the signed message.
-   *
-   * @return a copy
-   */
+  /** Returns the signed message (a copy). */
   public byte[] toBytes() {
     return message.toBytes();
   }

@@ -81,11 +81,7 @@ public final class KeysFile {
     return new RowSearch(index.about().edition(), index.salt(), this::row).find(keys);
   }
 
-  /**
-   * Returns the verified index.
-   *
-   * @return the index
-   */
+  /** Returns the verified index. */
   public KeysIndex index() {
     return index;
   }

@@ -148,47 +148,27 @@ public final class KeysIndex {
     return Math.min(ROWS_PER_CHUNK, count - chunk * ROWS_PER_CHUNK);
   }
 
-  /**
-   * Returns how many chunk files belong to the index.
-   *
-   * @return number of chunks
-   */
+  /** Returns how many chunk files belong to the index. */
   public int chunkCount() {
     return chunks.size();
   }
 
-  /**
-   * Returns how many rows there are, dummy rows included.
-   *
-   * @return number of rows
-   */
+  /** Returns how many rows there are, dummy rows included. */
   public int rowCount() {
     return count;
   }
 
-  /**
-   * Returns what the keys file belongs to.
-   *
-   * @return edition, front page, serial
-   */
+  /** Returns what the keys file belongs to (edition, front page, serial). */
   public About about() {
     return about;
   }
 
-  /**
-   * Returns the salt of this issue.
-   *
-   * @return 16 bytes
-   */
+  /** Returns the salt of this issue (16 bytes). */
   public Octets salt() {
     return salt;
   }
 
-  /**
-   * Returns the root's word for the signer.
-   *
-   * @return the statement
-   */
+  /** Returns the root's word for the signer. */
   public Statement statement() {
     return statement;
   }

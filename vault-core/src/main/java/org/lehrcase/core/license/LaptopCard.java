@@ -161,11 +161,7 @@ public final class LaptopCard {
     return code.proof(about.license().get(), labelled(keys, about)).equals(proof.get());
   }
 
-  /**
-   * Says whether the card carries the proof of some code.
-   *
-   * @return whether there is a proof
-   */
+  /** Says whether the card carries the proof of some code. */
   public boolean hasProof() {
     return proof.isPresent();
   }
@@ -180,56 +176,32 @@ public final class LaptopCard {
     return keys.equals(LaptopKeys.of(seed));
   }
 
-  /**
-   * Returns the license that the card names.
-   *
-   * @return the license; empty if the card was made before there was one
-   */
+  /** Returns the license that the card names, empty if it was made before there was one. */
   public Optional<LicenseId> license() {
     return about.license();
   }
 
-  /**
-   * Returns the place that this laptop replaces.
-   *
-   * @return the place; empty if it replaces none
-   */
+  /** Returns the place that this laptop replaces, empty if it replaces none. */
   public Optional<PlaceId> replaces() {
     return about.replaces();
   }
 
-  /**
-   * Returns the key that letters are sealed to.
-   *
-   * @return an X25519 public key, 32 bytes
-   */
+  /** Returns the key that letters are sealed to (an X25519 public key, 32 bytes). */
   public Octets sealPublicKey() {
     return keys.seal();
   }
 
-  /**
-   * Returns the key that signed the card and would sign a link.
-   *
-   * @return the key
-   */
+  /** Returns the key that signed the card and would sign a link. */
   public VerifyKey verifyKey() {
     return keys.verify();
   }
 
-  /**
-   * Returns the digest of the signed bytes, which letters answer to.
-   *
-   * @return 16 bytes; the same card has the same digest
-   */
+  /** Returns the digest of the signed bytes (16 bytes), which letters answer to. */
   public Octets digest() {
     return digest;
   }
 
-  /**
-   * Returns the signed message.
-   *
-   * @return a copy
-   */
+  /** Returns the signed message (a copy). */
   public byte[] toBytes() {
     return message.toBytes();
   }

@@ -153,56 +153,32 @@ public final class License {
     }
   }
 
-  /**
-   * Returns what the buyer owns.
-   *
-   * @return the terms
-   */
+  /** Returns what the buyer owns. */
   public LicenseTerms terms() {
     return terms;
   }
 
-  /**
-   * Returns the license's id.
-   *
-   * @return the id
-   */
+  /** Returns the license's id. */
   public LicenseId id() {
     return terms.license();
   }
 
-  /**
-   * Returns the root's word for the signer.
-   *
-   * @return the statement
-   */
+  /** Returns the root's word for the signer. */
   public Statement statement() {
     return statement;
   }
 
-  /**
-   * Returns the key rows.
-   *
-   * @return an immutable list
-   */
+  /** Returns the key rows. */
   public List<RowEntry> rows() {
     return rows;
   }
 
-  /**
-   * Returns the digest of the signed bytes.
-   *
-   * @return 16 bytes
-   */
+  /** Returns the digest of the signed bytes (16 bytes). */
   public Octets digest() {
     return digest;
   }
 
-  /**
-   * Returns the signed message.
-   *
-   * @return a copy
-   */
+  /** Returns the signed message (a copy). */
   public byte[] toBytes() {
     return message.toBytes();
   }

@@ -95,38 +95,22 @@ public final class MoveAsk {
     return keys.equals(LaptopKeys.of(seed));
   }
 
-  /**
-   * Returns the key that a link is sealed to.
-   *
-   * @return an X25519 public key, 32 bytes
-   */
+  /** Returns the key that a link is sealed to (an X25519 public key, 32 bytes). */
   public Octets sealPublicKey() {
     return keys.seal();
   }
 
-  /**
-   * Returns the key that signed the ask.
-   *
-   * @return the key
-   */
+  /** Returns the key that signed the ask. */
   public VerifyKey verifyKey() {
     return keys.verify();
   }
 
-  /**
-   * Returns the digest of the signed bytes.
-   *
-   * @return 16 bytes
-   */
+  /** Returns the digest of the signed bytes (16 bytes). */
   public Octets digest() {
     return digest;
   }
 
-  /**
-   * Returns the signed message.
-   *
-   * @return a copy
-   */
+  /** Returns the signed message (a copy). */
   public byte[] toBytes() {
     return message.toBytes();
   }

@@ -150,20 +150,12 @@ public final class MoveLink {
         .toBytes();
   }
 
-  /**
-   * Returns where the link stands.
-   *
-   * @return the position
-   */
+  /** Returns where the link stands. */
   public Position position() {
     return position;
   }
 
-  /**
-   * Returns the key of the laptop that the place goes to, which would sign the next link.
-   *
-   * @return the key
-   */
+  /** Returns the key of the laptop that the place goes to, which would sign the next link. */
   public VerifyKey to() {
     return to;
   }
@@ -177,20 +169,12 @@ public final class MoveLink {
     return generation;
   }
 
-  /**
-   * Returns the digest of the signed bytes, which the next link names.
-   *
-   * @return 16 bytes
-   */
+  /** Returns the digest of the signed bytes, which the next link names (16 bytes). */
   public Octets digest() {
     return verified.digest16();
   }
 
-  /**
-   * Returns the signed message.
-   *
-   * @return a copy
-   */
+  /** Returns the signed message (a copy). */
   public byte[] toBytes() {
     return message.toBytes();
   }

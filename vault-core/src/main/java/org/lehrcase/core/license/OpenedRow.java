@@ -18,20 +18,12 @@ public final class OpenedRow implements AutoCloseable {
     this.rekeyed = rekeyed;
   }
 
-  /**
-   * Returns the edition's key.
-   *
-   * @return the key, owned by this object
-   */
+  /** Returns the edition's key, owned by this object. */
   public EditionKey editionKey() {
     return editionKey;
   }
 
-  /**
-   * Returns the place's keys to keep from now on.
-   *
-   * @return the newest keys, owned by this object
-   */
+  /** Returns the place's newest keys, to keep from now on; owned by this object. */
   public PlaceKeys placeKeys() {
     return placeKeys;
   }

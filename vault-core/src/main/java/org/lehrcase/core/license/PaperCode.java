@@ -77,11 +77,7 @@ public final class PaperCode implements AutoCloseable {
     return new PaperCode(SecretBytes.taking(characters));
   }
 
-  /**
-   * Returns the code for the paper letter.
-   *
-   * @return four groups of four characters
-   */
+  /** Returns the code for the paper letter (four groups of four characters). */
   public String paperText() {
     return characters.use(
         raw -> {

@@ -42,19 +42,13 @@ public final class PlaceSeed implements AutoCloseable {
     return new PlaceSeed(bytes.slice(0, BYTES));
   }
 
-  /**
-   * Returns a copy, for keeping under the laptop's secret.
-   *
-   * @return 32 bytes
-   */
+  /** Returns a copy, for keeping under the laptop's secret (32 bytes). */
   public SecretBytes secret() {
     return secret.slice(0, BYTES);
   }
 
   /**
-   * Derives the public key that letters and links are sealed to.
-   *
-   * @return an X25519 public key, 32 bytes
+   * Derives the public key that letters and links are sealed to (an X25519 public key, 32 bytes).
    */
   public Octets sealPublicKey() {
     try (SecretBytes key = sealKey()) {
@@ -64,8 +58,6 @@ public final class PlaceSeed implements AutoCloseable {
 
   /**
    * Derives the public key that the card's, the ask's and a later link's signature verifies with.
-   *
-   * @return the key
    */
   public VerifyKey verifyKey() {
     try (SigningKey key = signingKey()) {

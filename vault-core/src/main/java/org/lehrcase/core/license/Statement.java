@@ -133,47 +133,27 @@ public final class Statement {
     return terms.key();
   }
 
-  /**
-   * Returns the key that may sign licenses, whatever its role.
-   *
-   * @return the key
-   */
+  /** Returns the key that may sign licenses, whatever its role. */
   public VerifyKey licenseKey() {
     return terms.key();
   }
 
-  /**
-   * Returns the root that signed.
-   *
-   * @return the key to pin
-   */
+  /** Returns the root that signed, which is the key to pin. */
   public VerifyKey root() {
     return root;
   }
 
-  /**
-   * Returns what the root says.
-   *
-   * @return the terms
-   */
+  /** Returns what the root says. */
   public Terms terms() {
     return terms;
   }
 
-  /**
-   * Returns five words of the root key's hash, for reading aloud at the first meeting.
-   *
-   * @return five words
-   */
+  /** Returns five words of the root key's hash, for reading aloud at the first meeting. */
   public List<String> words() {
     return PlainWords.of(Octets.of(Sha256.of(root.octets().toBytes())), WORDS);
   }
 
-  /**
-   * Returns the signed message.
-   *
-   * @return a copy
-   */
+  /** Returns the signed message (a copy). */
   public byte[] toBytes() {
     return message.toBytes();
   }

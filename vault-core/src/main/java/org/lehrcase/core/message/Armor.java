@@ -46,11 +46,7 @@ public final class Armor {
    * @param content the message
    */
   public record Block(ArmorKind kind, Octets content) {
-    /**
-     * Returns the message.
-     *
-     * @return a copy
-     */
+    /** Returns the message (a copy). */
     public byte[] bytes() {
       return content.toBytes();
     }

@@ -31,20 +31,12 @@ public enum ArmorKind {
     this.maxBytes = maxBytes;
   }
 
-  /**
-   * Returns the limit of what stands between the lines.
-   *
-   * @return length in bytes
-   */
+  /** Returns the most bytes that may stand between the lines. */
   public int maxBytes() {
     return maxBytes;
   }
 
-  /**
-   * Returns the words between the dashes, after BEGIN or END.
-   *
-   * @return upper-case words
-   */
+  /** Returns the words between the dashes, after BEGIN or END. */
   public String words() {
     return "LEHRCASE " + words;
   }

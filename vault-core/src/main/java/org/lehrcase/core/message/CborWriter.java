@@ -100,11 +100,7 @@ public final class CborWriter {
     return simple(value ? TRUE : FALSE);
   }
 
-  /**
-   * Writes null, which stands for "not given".
-   *
-   * @return this writer
-   */
+  /** Writes null, which stands for "not given". */
   public CborWriter nil() {
     return simple(NULL);
   }

@@ -45,11 +45,7 @@ public enum MessageType {
     return label;
   }
 
-  /**
-   * Returns the limit of a whole message.
-   *
-   * @return length in bytes
-   */
+  /** Returns the most bytes that a whole message may have. */
   public int maxBytes() {
     return maxBytes;
   }

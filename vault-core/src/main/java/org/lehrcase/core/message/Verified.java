@@ -23,20 +23,12 @@ public final class Verified {
     this.signer = signer;
   }
 
-  /**
-   * Returns what the message was verified as.
-   *
-   * @return the type
-   */
+  /** Returns what the message was verified as. */
   public MessageType type() {
     return type;
   }
 
-  /**
-   * Returns the payload.
-   *
-   * @return a copy
-   */
+  /** Returns the payload (a copy). */
   public byte[] payload() {
     return payload.clone();
   }
@@ -81,11 +73,7 @@ public final class Verified {
     return digest;
   }
 
-  /**
-   * Returns who signed.
-   *
-   * @return the key that verified the message
-   */
+  /** Returns who signed. */
   public VerifyKey signer() {
     return signer;
   }

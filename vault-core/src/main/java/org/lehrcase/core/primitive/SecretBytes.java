@@ -118,11 +118,7 @@ public final class SecretBytes implements AutoCloseable {
     return MessageDigest.isEqual(bytes, other.bytes);
   }
 
-  /**
-   * Returns the length.
-   *
-   * @return length in bytes
-   */
+  /** Returns the length in bytes. */
   public int sizeBytes() {
     return bytes.length;
   }

@@ -8,11 +8,7 @@ import java.util.Arrays;
 public final class Sha256 {
   private Sha256() {}
 
-  /**
-   * Returns a fresh digest for streaming use.
-   *
-   * @return SHA-256 in its initial state
-   */
+  /** Returns a fresh digest for streaming use. */
   public static MessageDigest start() {
     try {
       return MessageDigest.getInstance("SHA-256");

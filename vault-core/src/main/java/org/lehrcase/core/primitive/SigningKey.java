@@ -28,11 +28,7 @@ public final class SigningKey implements AutoCloseable {
     return new SigningKey(seed.slice(0, SEED_BYTES));
   }
 
-  /**
-   * Returns the public half.
-   *
-   * @return what others verify with
-   */
+  /** Returns the public half. */
   public VerifyKey publicKey() {
     return publicKey;
   }
@@ -49,11 +45,7 @@ public final class SigningKey implements AutoCloseable {
     return signature;
   }
 
-  /**
-   * Returns a copy of the seed, for storing under another key.
-   *
-   * @return 32 secret bytes
-   */
+  /** Returns a copy of the seed, for storing under another key (32 secret bytes). */
   public SecretBytes seed() {
     return seed.slice(0, SEED_BYTES);
   }

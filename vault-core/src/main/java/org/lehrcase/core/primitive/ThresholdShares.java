@@ -39,20 +39,12 @@ public final class ThresholdShares {
       this.bytes = bytes;
     }
 
-    /**
-     * Returns the share's number.
-     *
-     * @return 1 for the first
-     */
+    /** Returns the share's number (1 for the first). */
     public int number() {
       return number;
     }
 
-    /**
-     * Returns the share itself.
-     *
-     * @return as many bytes as the secret
-     */
+    /** Returns the share itself (as many bytes as the secret). */
     public SecretBytes bytes() {
       return bytes;
     }
