@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,6 +66,7 @@ class MessageVectorsTest {
     }
   }
 
+  @Tag("slow")
   @ParameterizedTest(name = "{0}")
   @MethodSource("names")
   void readsOrRefusesAsTheVectorSays(String name) throws Exception {

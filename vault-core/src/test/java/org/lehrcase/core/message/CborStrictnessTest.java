@@ -174,12 +174,12 @@ class CborStrictnessTest {
     }
     assertThat(reader.uint(0)).isZero();
     reader.end();
-    refused("81".repeat(9) + "00", CborStrictnessTest::descend, VaultException.TooLarge.class);
-    refused("81".repeat(5000) + "00", CborStrictnessTest::descend, VaultException.TooLarge.class);
+    refused("81".repeat(9) + "00", r -> descend(r, 9), VaultException.TooLarge.class);
+    refused("81".repeat(5000) + "00", r -> descend(r, 5000), VaultException.TooLarge.class);
   }
 
-  private static Object descend(CborReader reader) throws VaultException {
-    for (int depth = 0; depth < 5000; depth++) {
+  private static Object descend(CborReader reader, int levels) throws VaultException {
+    for (int depth = 0; depth < levels; depth++) {
       reader.arrayOf(1);
     }
     return reader.uint(0);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,6 +59,41 @@ class SecretsTest {
     assertThat(PassphraseBox.open("gru\u0308n five".toCharArray(), box)).isEqualTo(clear);
     assertThatThrownBy(() -> PassphraseBox.open("gruen five".toCharArray(), box))
         .isInstanceOf(VaultException.Tampered.class);
+  }
+
+  @Test
+  void nothingIsSealedTwiceAlike() {
+    SecretBytes key = SecretBytes.random(random, 32);
+    byte[] first = AesGcm.seal(key, new byte[5], new byte[0], random);
+    byte[] second = AesGcm.seal(key, new byte[5], new byte[0], random);
+    assertThat(Arrays.copyOf(first, 12)).isNotEqualTo(Arrays.copyOf(second, 12));
+    byte[] box = PassphraseBox.seal("p".toCharArray(), new byte[5], CHEAP, random);
+    byte[] again = PassphraseBox.seal("p".toCharArray(), new byte[5], CHEAP, random);
+    int end = box.length - first.length;
+    assertThat(Arrays.copyOfRange(box, end - 16, end))
+        .isNotEqualTo(Arrays.copyOfRange(again, end - 16, end));
+  }
+
+  @Test
+  void theShortestRecordOpensAndAShorterOneIsRefused() throws VaultException {
+    SecretBytes key = SecretBytes.random(random, 32);
+    byte[] empty = AesGcm.seal(key, new byte[0], new byte[0], random);
+    assertThat(empty).hasSize(28);
+    assertThat(AesGcm.open(key, empty, new byte[0])).isEmpty();
+    assertThatThrownBy(() -> AesGcm.open(key, Arrays.copyOf(empty, 27), new byte[0]))
+        .isInstanceOf(VaultException.Tampered.class)
+        .hasMessageContaining("too short");
+  }
+
+  @Test
+  void aSignatureOfAnotherLengthDoesNotVerify() {
+    SigningKey key = SigningKey.fromSeed(SecretBytes.random(random, 32));
+    byte[] signature = key.sign(new byte[] {1});
+    assertThat(key.publicKey().verifies(new byte[] {1}, signature)).isTrue();
+    for (int length : new int[] {0, 63, 65}) {
+      byte[] odd = Arrays.copyOf(signature, length);
+      assertThat(key.publicKey().verifies(new byte[] {1}, odd)).isFalse();
+    }
   }
 
   @Test

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -34,6 +35,7 @@ class SealVectorsTest {
     }
   }
 
+  @Tag("slow")
   @ParameterizedTest(name = "{0}")
   @MethodSource("names")
   void opensOrRefusesAsTheVectorSays(String name) throws IOException {
@@ -44,6 +46,7 @@ class SealVectorsTest {
         .isEqualTo(vector.get("released"));
   }
 
+  @Tag("slow")
   @ParameterizedTest(name = "{0}")
   @MethodSource("names")
   void withoutDigestsTheTagAloneDecides(String name) throws IOException {
