@@ -79,9 +79,10 @@ public final class PartReader implements ClearSource {
   }
 
   private static PartReader closingOnFailure(
-      ByteSource sealed, PartKey key, PartHeader expected, Optional<DigestList> digests)
+      ByteSource medium, PartKey key, PartHeader expected, Optional<DigestList> digests)
       throws IOException, VaultException {
     PartReader reader = null;
+    ByteSource sealed = new ReadAheadSource(medium);
     try {
       StreamHeader stream = readLead(sealed, expected);
       reader =
