@@ -1,5 +1,7 @@
 package org.lehrcase.core.seal;
 
+import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.security.SecureRandom;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.core.VaultException;
@@ -61,9 +63,22 @@ public final class CipherWarmup {
         cipher.open(0, sealed, clear);
         cipher.open(0, sealed, clear);
         Sha256.of(sealed);
+        if (round == 0) {
+          readOnce(header, key, sealed);
+        }
       }
-    } catch (VaultException.Tampered e) {
+    } catch (VaultException | IOException e) {
       throw new IllegalStateException("memory changed under the cipher", e);
+    }
+  }
+
+  /** Loads what the first answer of a film needs besides the cipher. */
+  private static void readOnce(PartHeader header, PartKey key, byte[] sealed)
+      throws IOException, VaultException {
+    ByteSource part = ByteSource.of(sealed);
+    DigestList digests = DigestList.ofFile(part, SegmentLayout.DEFAULT_LOG2);
+    try (PartReader reader = PartReader.open(part, key, header, digests)) {
+      reader.readExactly(0, ByteBuffer.allocate(PLAIN_BYTES));
     }
   }
 }

@@ -1,6 +1,7 @@
 package org.lehrcase.core.seal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.time.Duration;
 import org.junit.jupiter.api.Tag;
@@ -14,6 +15,11 @@ class CipherWarmupTest {
     assertThat(warmup.isDaemon()).isTrue();
     warmup.join(Duration.ofMinutes(1).toMillis());
     assertThat(warmup.isAlive()).isFalse();
+  }
+
+  @Test
+  void opensWhatItSealed() {
+    assertThatCode(CipherWarmup::run).doesNotThrowAnyException();
   }
 
   @Test
