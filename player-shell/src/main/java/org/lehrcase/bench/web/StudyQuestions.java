@@ -15,6 +15,7 @@ import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
+import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.edition.OpenedEdition;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.id.EditionId;
@@ -26,9 +27,11 @@ final class StudyQuestions {
   private static final int MAX_VALUE_CHARS = 200;
 
   private final Bench bench;
+  private final FilmAhead ahead;
 
   StudyQuestions(Bench bench) {
     this.bench = bench;
+    this.ahead = new FilmAhead(bench.courses());
   }
 
   void addTo(JsonApi api) {
@@ -41,7 +44,14 @@ final class StudyQuestions {
 
   private JsonElement lesson(Ask ask) throws Trouble, VaultException, IOException {
     LessonId id = LessonId.ofHex(hex(ask.query("l"), LessonId.BYTES));
-    StudyLesson lesson = bench.courses().lesson(edition(ask.query("e")), id);
+    EditionId edition = edition(ask.query("e"));
+    StudyLesson lesson = bench.courses().lesson(edition, id);
+    lesson
+        .lesson()
+        .assets(AssetRole.VIDEO)
+        .filter(lesson.edition()::isHere)
+        .findFirst()
+        .ifPresent(film -> ahead.open(edition, film.id()));
     JsonObject answer = new LessonAnswer(lesson).answer();
     JsonObject position = new JsonObject();
     position.addProperty(
