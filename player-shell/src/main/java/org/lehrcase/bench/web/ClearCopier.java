@@ -17,6 +17,9 @@ import org.slf4j.LoggerFactory;
 final class ClearCopier extends IteratingCallback {
   private static final Logger LOG = LoggerFactory.getLogger(ClearCopier.class);
 
+  /** What goes out first, so that a player begins to read while the rest is still being copied. */
+  private static final int FIRST_BYTES = 8 << 10;
+
   private final CourseFile file;
   private final Content.Sink sink;
   private final SegmentBuffers buffers;
@@ -24,6 +27,9 @@ final class ClearCopier extends IteratingCallback {
   private final byte[] buffer;
   private final long end;
   private long position;
+  private boolean begun;
+
+  /** Opened and checked, but not sent yet. */
   private ByteBuffer ready = ByteBuffer.allocate(0);
 
   ClearCopier(
@@ -71,11 +77,19 @@ final class ClearCopier extends IteratingCallback {
     if (position >= end) {
       return Action.SUCCEEDED;
     }
-    ByteBuffer clear = ready.hasRemaining() ? ready : open();
-    ready = ByteBuffer.allocate(0);
-    position += clear.remaining();
-    sink.write(position >= end, clear, this);
+    if (!ready.hasRemaining()) {
+      ready = open();
+    }
+    ByteBuffer now = begun ? ready.slice() : ready.slice().limit(first());
+    begun = true;
+    ready.position(ready.position() + now.remaining());
+    position += now.remaining();
+    sink.write(position >= end, now, this);
     return Action.SCHEDULED;
+  }
+
+  private int first() {
+    return Math.min(ready.remaining(), FIRST_BYTES);
   }
 
   @Override

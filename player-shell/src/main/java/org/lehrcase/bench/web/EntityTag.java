@@ -9,9 +9,14 @@ import java.util.List;
  */
 record EntityTag(String opaque) {
   EntityTag {
-    if (!opaque.matches("[0-9a-f]+")) {
+    if (opaque.isEmpty() || !isHex(opaque)) {
       throw new IllegalArgumentException("an entity tag of ours is hexadecimal");
     }
+  }
+
+  /** Whether there are hexadecimal digits only; asked for every range, so without a pattern. */
+  static boolean isHex(String text) {
+    return text.chars().allMatch(c -> (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'));
   }
 
   String field() {

@@ -51,7 +51,7 @@ final class MediaHandler {
   }
 
   static boolean isHex(String text, int bytes) {
-    return text.length() == 2 * bytes && text.matches("[0-9a-f]*");
+    return text.length() == 2 * bytes && EntityTag.isHex(text);
   }
 
   void answer(CourseFile file, Request request, Response response, Callback callback)

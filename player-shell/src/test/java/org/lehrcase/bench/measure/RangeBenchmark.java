@@ -21,7 +21,8 @@ import org.lehrcase.bench.web.ServedFilm;
 final class RangeBenchmark {
   private static final Pattern ENTRY = Pattern.compile("http://127\\.0\\.0\\.1:\\d+/enter/\\S+");
   private static final String FLAGS =
-      "-Xmx64m -Xss512k -XX:MaxMetaspaceSize=64m -XX:ReservedCodeCacheSize=48m -XX:+UseSerialGC";
+      "-Xms16m -Xmx48m -Xss512k -XX:MaxMetaspaceSize=64m -XX:ReservedCodeCacheSize=48m"
+          + " -XX:+UseSerialGC";
   private static final int MIB = 1 << 20;
   private static final int FILM_MIB = 1000;
   private static final int LOAD_SECONDS = 3;
