@@ -35,6 +35,7 @@ export function renderAbout(place, bench) {
     teacherFacts(bench.statements),
     el('div', {},
       el('h2', {}, 'This program'),
+      el('p', {}, el('a', { href: 'ui/trial.html' }, 'Try this laptop'), ': does it play a course, hear, see and print?'),
       el('p', {}, `Lehrcase ${bench.version || ''}. It works without the internet and asks nobody.`),
       bench.home ? el('p', {}, 'Your own data is kept in ', el('span', { class: 'path' }, bench.home)) : null)));
 }

@@ -25,6 +25,20 @@ final class HelpQuestions {
 
   void addTo(JsonApi api) {
     api.on("POST help-slip", this::slip);
+    api.on("POST trial", ask -> trial());
+  }
+
+  /** What the page that tries a laptop cannot find out by itself. */
+  private JsonElement trial() throws VaultException, IOException {
+    HelpSlip slip = slips.write(LocalDate.now(clock), Optional.empty());
+    JsonObject answer = new JsonObject();
+    answer.addProperty("system", slip.program().system());
+    answer.addProperty("java", slip.program().java());
+    answer.addProperty("freeBytes", slip.room().freeMebibytes() << 20);
+    slip.room()
+        .stickKibibytesPerSecond()
+        .ifPresent(pace -> answer.addProperty("stickBytesPerSecond", pace << 10));
+    return answer;
   }
 
   private JsonElement slip(Ask ask) throws Trouble, VaultException, IOException {

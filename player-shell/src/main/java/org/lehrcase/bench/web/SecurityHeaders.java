@@ -32,7 +32,7 @@ final class SecurityHeaders {
           field("Referrer-Policy", "no-referrer"),
           field("X-Content-Type-Options", "nosniff"),
           field("X-Frame-Options", "DENY"),
-          field("Permissions-Policy", "geolocation=(), microphone=(), camera=()"),
+          field("Permissions-Policy", "geolocation=(), microphone=(), camera=(self)"),
           new PreEncodedHttpField(HttpHeader.CACHE_CONTROL, "no-store"));
 
   private SecurityHeaders() {}

@@ -33,6 +33,7 @@ final class StaticFiles {
           Map.entry("svg", "image/svg+xml"),
           Map.entry("png", "image/png"),
           Map.entry("ico", "image/x-icon"),
+          Map.entry("mp4", "video/mp4"),
           Map.entry("woff2", "font/woff2"),
           Map.entry("ttf", "font/ttf"),
           Map.entry("json", "application/json"),

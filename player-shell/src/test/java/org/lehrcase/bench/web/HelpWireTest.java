@@ -36,6 +36,13 @@ class HelpWireTest {
       assertThat(json.getAsJsonArray("code").get(0).getAsString()).hasSize(side);
       assertThat(json.get("fileName").getAsString()).matches("lehrcase-help-slip-[0-9-]+\\.txt");
       assertThat(page.get("api/help-slip").status()).isEqualTo(405);
+      JsonObject trial =
+          JsonParser.parseString(page.send("POST", "api/trial", "{}").text()).getAsJsonObject();
+      assertThat(trial.get("freeBytes").getAsLong()).isPositive();
+      assertThat(trial.has("stickBytesPerSecond")).isFalse();
+      RawClient.Answer clip = page.get("ui/clips/full.mp4");
+      assertThat(clip.status()).isEqualTo(200);
+      assertThat(clip.header("Content-Type")).contains("video/mp4");
       JsonObject dropped =
           JsonParser.parseString(page.drop(slip.encode(), "HELP SLIP").text()).getAsJsonObject();
       assertThat(dropped.get("outcome").getAsString()).isEqualTo("refused");
