@@ -14,7 +14,6 @@ import org.lehrcase.core.VaultException;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.EditionLayout;
 import org.lehrcase.core.edition.FrontPage;
-import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.license.Statement;
 import org.lehrcase.core.license.TrustedRoots;
 
@@ -49,8 +48,14 @@ final class EditionFinder {
   private FrontPage add(Path folder) throws Trouble, VaultException, IOException {
     FrontPage front = EditionFolder.open(folder, TrustedRoots.firstMeeting()).frontPage();
     Optional<Statement> newest = roots.newestDesk(front.statement().root());
-    boolean known = table.find(front.edition()).isPresent();
-    if (!known && newest.isPresent() && !front.isGoodUnder(newest.get())) {
+    Optional<KnownEdition> before = table.find(front.edition());
+    if (before.isPresent() && !isBy(front, before.get())) {
+      throw new Trouble(
+          TroubleCode.DAMAGED,
+          "Another key signed this folder than the edition of that number among your courses.",
+          "Use the stick that came from your teacher.");
+    }
+    if (before.isEmpty() && newest.isPresent() && !front.isGoodUnder(newest.get())) {
       throw new Trouble(
           TroubleCode.DAMAGED,
           "The key that signed \"" + front.title().title() + "\" was replaced by the teacher.",
@@ -84,12 +89,12 @@ final class EditionFinder {
 
   /** Finds an edition where it was, or by its id on another stick; keeps where it was found. */
   Optional<EditionFolder> locate(KnownEdition known) throws IOException {
-    Optional<EditionFolder> here = at(known.folder(), known.id());
+    Optional<EditionFolder> here = at(known.folder(), known);
     if (here.isPresent()) {
       return Optional.of(withOlder(here.get(), known));
     }
     for (Path folder : search.editionFolders(List.of(known.folder()))) {
-      Optional<EditionFolder> found = at(folder, known.id());
+      Optional<EditionFolder> found = at(folder, known);
       if (found.isPresent()) {
         table.keep(
             new KnownEdition(
@@ -119,15 +124,23 @@ final class EditionFinder {
     return folder.alsoIn(others);
   }
 
-  /** Opens a folder only if it holds exactly this edition; a stranger's folder is passed by. */
-  private Optional<EditionFolder> at(Path folder, EditionId id) throws IOException {
+  private static boolean isBy(FrontPage front, KnownEdition known) {
+    return front.edition().equals(known.id())
+        && front.statement().root().octets().equals(known.root());
+  }
+
+  /**
+   * Opens a folder only if it holds exactly this edition, by the same teacher; a stranger's folder
+   * is passed by.
+   */
+  private Optional<EditionFolder> at(Path folder, KnownEdition known) throws IOException {
     if (!isAt(folder)) {
       return Optional.empty();
     }
     TrustedRoots trusted = roots.trusted();
     try {
       EditionFolder found = EditionFolder.open(folder, trusted);
-      return found.frontPage().edition().equals(id) ? Optional.of(found) : Optional.empty();
+      return isBy(found.frontPage(), known) ? Optional.of(found) : Optional.empty();
     } catch (VaultException | IOException e) {
       return Optional.empty();
     }

@@ -13,6 +13,7 @@ import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.device.DeviceSecret;
 import org.lehrcase.core.device.LaptopBinding;
+import org.lehrcase.core.device.Trait;
 import org.lehrcase.core.device.TraitReport;
 import org.lehrcase.core.device.Traits;
 import org.lehrcase.core.device.Wraps;
@@ -29,6 +30,9 @@ public final class Laptop {
   private @Nullable Octets openedFrom;
   private List<DeviceSecret> opened = List.of();
 
+  /** A shut laptop is tried again only when a trait has changed: each try costs a second. */
+  private List<Trait> triedWith = List.of();
+
   /**
    * Works on the stored wraps.
    *
@@ -37,9 +41,14 @@ public final class Laptop {
    * @param random makes secrets and salts
    */
   public Laptop(LaptopTable table, Traits traits, SecureRandom random) {
+    this(table, traits, new LaptopBinding(random));
+  }
+
+  /** Works with another binding, for tests. */
+  Laptop(LaptopTable table, Traits traits, LaptopBinding binding) {
     this.table = table;
     this.traits = traits;
-    this.binding = new LaptopBinding(random);
+    this.binding = binding;
   }
 
   /**
@@ -55,13 +64,17 @@ public final class Laptop {
     if (stored.isEmpty()) {
       return List.of();
     }
-    if (!Objects.equals(stored.get(), openedFrom) || opened.isEmpty()) {
+    boolean tried =
+        Objects.equals(stored.get(), openedFrom)
+            && (!opened.isEmpty() || triedWith.equals(traits.read()));
+    if (!tried) {
       openAll(stored.get());
     }
     return opened;
   }
 
   private void openAll(Octets stored) throws IOException, VaultException {
+    triedWith = traits.read();
     List<DeviceSecret> secrets = new ArrayList<>();
     Wraps wraps = Wraps.parse(stored.toBytes());
     Optional<DeviceSecret> current = binding.open(wraps, traits);

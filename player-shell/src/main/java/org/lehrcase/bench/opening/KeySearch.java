@@ -1,11 +1,15 @@
 package org.lehrcase.bench.opening;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.id.EditionId;
+import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.keys.EditionKey;
 import org.lehrcase.core.keys.PlaceKeys;
 import org.lehrcase.core.license.KeysFile;
@@ -13,6 +17,7 @@ import org.lehrcase.core.license.License;
 import org.lehrcase.core.license.OpenedRow;
 import org.lehrcase.core.license.RowEntry;
 import org.lehrcase.core.license.TrustedRoots;
+import org.lehrcase.core.primitive.VerifyKey;
 
 /**
  * Looks for the key of an edition with every open place: first in the rows that the licenses carry,
@@ -39,25 +44,41 @@ final class KeySearch {
     return false;
   }
 
-  /** Looks for the key; the caller owns what is found. */
+  /**
+   * Looks for the key; the caller owns what is found. A license opens only what the same teacher
+   * signed: all buyers share an edition's key, so one of them could sign a folder of his own under
+   * the edition's id, and copy the rows of its keys file.
+   */
   Optional<EditionKey> keyOf(EditionFolder folder, List<License> licenses)
       throws VaultException, IOException {
-    EditionId edition = folder.frontPage().edition();
+    VerifyKey teacher = folder.frontPage().statement().root();
+    List<License> own = new ArrayList<>(licenses);
+    own.removeIf(license -> !license.statement().root().equals(teacher));
+    Set<LicenseId> foreign = licenses.stream().map(License::id).collect(Collectors.toSet());
+    own.forEach(license -> foreign.remove(license.id()));
     for (Places.OpenPlace open : places.open()) {
       try (open) {
-        for (License license : licenses) {
-          Optional<EditionKey> key = keep(open, license.open(edition, open.keys()));
-          if (key.isPresent()) {
-            return key;
-          }
-        }
-        Optional<EditionKey> key = keep(open, inKeysFile(folder, open.keys()));
+        boolean strange = open.place().license().filter(foreign::contains).isPresent();
+        Optional<EditionKey> key = strange ? Optional.empty() : keyOf(folder, own, open);
         if (key.isPresent()) {
           return key;
         }
       }
     }
     return Optional.empty();
+  }
+
+  private Optional<EditionKey> keyOf(
+      EditionFolder folder, List<License> licenses, Places.OpenPlace open)
+      throws VaultException, IOException {
+    for (License license : licenses) {
+      Optional<EditionKey> key =
+          keep(open, license.open(folder.frontPage().edition(), open.keys()));
+      if (key.isPresent()) {
+        return key;
+      }
+    }
+    return keep(open, inKeysFile(folder, open.keys()));
   }
 
   /** Takes the edition's key out of a row, and stores newer keys if a rekey row led to it. */

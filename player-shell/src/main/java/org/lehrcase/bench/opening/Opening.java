@@ -24,7 +24,9 @@ import org.lehrcase.core.keys.PlaceKeys;
 import org.lehrcase.core.license.KeyLetter;
 import org.lehrcase.core.license.LaptopCard;
 import org.lehrcase.core.license.License;
+import org.lehrcase.core.license.Statement;
 import org.lehrcase.core.license.TrustedRoots;
+import org.lehrcase.core.primitive.VerifyKey;
 
 /**
  * Takes licenses and key letters, makes laptop cards, and finds the key of an edition. Safe for
@@ -132,10 +134,15 @@ public final class Opening implements EditionKeys {
                 () ->
                     new VaultException.WrongLaptop(
                         "this key letter answers the card of another laptop"));
-    boolean known = place.answer().isPresent() && places.opens(place);
-    if (known) {
-      return new Dropped(
-          Kind.LETTER, Outcome.KNOWN, "This key letter was here already.", "Your courses open.");
+    requireTeacher(place, letter);
+    if (place.answer().isPresent() && places.opens(place)) {
+      return place.answer().get().letter().equals(Octets.of(letter.toBytes()))
+          ? new Dropped(
+              Kind.LETTER, Outcome.KNOWN, "This key letter was here already.", "Your courses open.")
+          : Dropped.refused(
+              Kind.LETTER,
+              "Another key letter for the same laptop card is here already.",
+              "Drop your license, then send the laptop card that is made for it.");
     }
     try (PlaceKeys keys = places.open(place, letter)) {
       Optional<LicenseId> license = place.license().isPresent() ? place.license() : licenseOf(keys);
@@ -146,6 +153,22 @@ public final class Opening implements EditionKeys {
         Outcome.ACCEPTED,
         "This is the key letter for this laptop.",
         "Your courses open.");
+  }
+
+  /** A card that names a license is answered by the teacher who sold it, and by nobody else. */
+  private void requireTeacher(CardPlace place, KeyLetter letter)
+      throws VaultException, IOException {
+    if (place.license().isEmpty()) {
+      return;
+    }
+    Optional<KeptLicense> license = store.licenses().find(place.license().get());
+    if (license.isPresent()) {
+      Optional<Statement> desk = roots.newestDesk(new VerifyKey(license.get().root()));
+      if (desk.isPresent() && !desk.get().deskKey().equals(letter.desk())) {
+        throw new VaultException.Tampered(
+            "this key letter was not signed by the teacher who sold the license");
+      }
+    }
   }
 
   private Optional<LicenseId> licenseOf(PlaceKeys keys) throws VaultException, IOException {

@@ -38,11 +38,15 @@ record EntityTag(String opaque) {
     return ifRange.isEmpty() || (ifRange.size() == 1 && ifRange.get(0).trim().equals(field()));
   }
 
+  /** The asterisk stands alone (RFC 9110, 13.1.1); inside a tag it is a sign like others. */
   private boolean anyOf(List<String> fields, boolean weakToo) {
+    if (fields.size() == 1 && fields.get(0).trim().equals("*")) {
+      return true;
+    }
     for (String field : fields) {
       for (String item : field.split(",")) {
         String tag = item.trim();
-        if (tag.equals("*") || tag.equals(field()) || (weakToo && tag.equals("W/" + field()))) {
+        if (tag.equals(field()) || (weakToo && tag.equals("W/" + field()))) {
           return true;
         }
       }

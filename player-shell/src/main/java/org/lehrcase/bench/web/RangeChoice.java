@@ -51,15 +51,28 @@ sealed interface RangeChoice {
     }
     long first = number(range.group(1));
     long last = range.group(2).isEmpty() ? Long.MAX_VALUE : number(range.group(2));
-    if (last < first) {
+    if (!range.group(2).isEmpty() && isLess(range.group(2), range.group(1))) {
       return new Whole();
     }
     return first >= size ? new Unsatisfiable() : new Span(first, Math.min(last, size - 1) + 1);
   }
 
+  private static String significant(String digits) {
+    return digits.replaceFirst("^0+(?=\\d)", "");
+  }
+
+  /** Compares numbers of any length. */
+  private static boolean isLess(String digits, String than) {
+    String left = significant(digits);
+    String right = significant(than);
+    return left.length() == right.length()
+        ? left.compareTo(right) < 0
+        : left.length() < right.length();
+  }
+
   /** Reads digits; more than a long can hold is as good as its largest value. */
   private static long number(String digits) {
-    String significant = digits.replaceFirst("^0+(?=\\d)", "");
+    String significant = significant(digits);
     return significant.length() > 18 ? Long.MAX_VALUE : Long.parseLong(significant);
   }
 }
