@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
 import org.lehrcase.core.course.PartRef;
@@ -28,6 +29,9 @@ final class AssetOpening {
   private final Asset asset;
   private final List<PartEntry> entries = new ArrayList<>();
   private final List<PartHeader> headers = new ArrayList<>();
+
+  /** The list of part 0, proven for its segment size and used again to open the part. */
+  private Optional<DigestList> first = Optional.empty();
 
   private AssetOpening(EditionFolder folder, Asset asset) {
     this.folder = folder;
@@ -72,7 +76,9 @@ final class AssetOpening {
   private int log2OfFirst() throws IOException, VaultException {
     Path path = locate(0);
     try (FileSource file = FoundFile.open(path, entries.get(0).sealedBytes())) {
-      return PartDigests.proven(path, file, entries.get(0)).log2SegmentBytes();
+      DigestList proven = PartDigests.proven(path, file, entries.get(0));
+      first = Optional.of(proven);
+      return proven.log2SegmentBytes();
     }
   }
 
@@ -111,7 +117,8 @@ final class AssetOpening {
     FileSource file = FoundFile.open(path, entry.sealedBytes());
     boolean handedOver = false;
     try {
-      DigestList digests = PartDigests.proven(path, file, entry);
+      DigestList digests =
+          number == 0 && first.isPresent() ? first.get() : PartDigests.proven(path, file, entry);
       handedOver = true;
       return PartReader.open(file, asset.parts().get(number).key(), headers.get(number), digests);
     } finally {
