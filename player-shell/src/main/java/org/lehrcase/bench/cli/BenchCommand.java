@@ -28,7 +28,8 @@ import picocli.CommandLine.Mixin;
       CardCommand.class,
       LetterCommand.class,
       CheckCommand.class,
-      HelpSlipCommand.class
+      HelpSlipCommand.class,
+      RehearseCommand.class
     })
 public final class BenchCommand implements Callable<Integer> {
   static final int DONE = 0;

@@ -40,7 +40,16 @@ final class HomeOption {
     return Bench.open(
         place.home(),
         new Bench.World(
-            new MachineTraits(secret), SearchRoots.ofSystem(), Clock.systemUTC(), random));
+            new MachineTraits(secret),
+            SearchRoots.ofSystemAnd(programFolder()),
+            Clock.systemUTC(),
+            random));
+  }
+
+  /** The start script says where it lies, since the program may run from a copy elsewhere. */
+  private static Optional<Path> programFolder() {
+    String folder = System.getProperty("lehrcase.folder", "");
+    return folder.isBlank() ? Optional.empty() : Optional.of(Path.of(folder).toAbsolutePath());
   }
 
   Bench open() throws IOException {

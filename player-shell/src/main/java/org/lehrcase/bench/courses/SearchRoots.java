@@ -10,7 +10,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Where sticks appear: the folders in which the systems mount them, and the drive letters. Looks
@@ -42,6 +44,23 @@ public final class SearchRoots {
       }
     }
     return new SearchRoots(starts);
+  }
+
+  /**
+   * Looks, besides, in the folder in which the program's own folder lies: the stick from which it
+   * was started, wherever that is mounted.
+   *
+   * @param programFolder the folder of the start script, or nothing if it is not known
+   * @return the usual places and this one
+   */
+  public static SearchRoots ofSystemAnd(Optional<Path> programFolder) {
+    SearchRoots usual = ofSystem();
+    Optional<Path> stick = programFolder.map(Path::getParent).filter(Files::isDirectory);
+    return stick
+        .map(
+            folder ->
+                new SearchRoots(Stream.concat(Stream.of(folder), usual.starts.stream()).toList()))
+        .orElse(usual);
   }
 
   /**
