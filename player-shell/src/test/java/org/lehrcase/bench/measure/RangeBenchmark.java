@@ -20,9 +20,6 @@ import org.lehrcase.bench.web.ServedFilm;
  */
 final class RangeBenchmark {
   private static final Pattern ENTRY = Pattern.compile("http://127\\.0\\.0\\.1:\\d+/enter/\\S+");
-  private static final String FLAGS =
-      "-Xms16m -Xmx48m -Xss512k -XX:MaxMetaspaceSize=64m -XX:ReservedCodeCacheSize=48m"
-          + " -XX:+UseSerialGC";
   private static final int MIB = 1 << 20;
   private static final int FILM_MIB = 1000;
   private static final int LOAD_SECONDS = 3;
@@ -41,7 +38,7 @@ final class RangeBenchmark {
     this.wholeProgram = arguments.length > 2;
     Files.createDirectories(work);
     bench.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    bench.addAll(List.of(FLAGS.split(" ")));
+    bench.addAll(BenchOptions.read());
     if (wholeProgram) {
       this.film = Path.of(arguments[4]).toAbsolutePath();
       bringIn(arguments[2], arguments[3]);

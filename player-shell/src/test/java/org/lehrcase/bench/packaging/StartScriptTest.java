@@ -56,7 +56,8 @@ class StartScriptTest {
     return startEnding("0", arguments);
   }
 
-  private Start startEnding(String ends, String... arguments) throws IOException, InterruptedException {
+  private Start startEnding(String ends, String... arguments)
+      throws IOException, InterruptedException {
     List<String> command = new ArrayList<>(List.of("sh", stick.resolve("start-lehrcase.sh") + ""));
     command.addAll(List.of(arguments));
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
