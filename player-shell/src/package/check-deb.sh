@@ -10,9 +10,10 @@ inside() { chroot "$root" /usr/bin/env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin LAN
 student() { inside su -s /bin/sh student -c "$1"; }
 
 if [ -n "${4:-}" ]; then cp -a "$4/." "$root/"; else mmdebstrap --variant=minbase bookworm "$root"; fi
+mount --bind "$root" "$root" # so that it is a disk of its own, as / is
 mount -t proc proc "$root/proc"
 mount --bind /dev "$root/dev"
-trap 'umount "$root/dev" "$root/proc"' EXIT
+trap 'umount "$root/dev" "$root/proc" "$root"' EXIT
 cp /etc/resolv.conf "$root/etc/resolv.conf"
 # how this machine reaches the archive, and nothing else of its settings
 grep -ls 'Acquire' /etc/apt/apt.conf.d/* | while read -r file; do cp "$file" "$root/etc/apt/apt.conf.d/"; done

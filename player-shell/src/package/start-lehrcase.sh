@@ -139,7 +139,8 @@ else
   [ "$said" = /dev/null ] || (rehearse </dev/null >/dev/null 2>&1 &)
   set -- -jar "$jar" "$@"
 fi
-"$java" "@$run/program/bench.options" "-Dlehrcase.folder=$here" "$@" 2>"$said"
+# Java takes the user's folder from the list of users; this script and the program must agree.
+"$java" "@$run/program/bench.options" "-Duser.home=$HOME" "-Dlehrcase.folder=$here" "$@" 2>"$said"
 code=$?
 [ "$said" = /dev/null ] || cat "$said" >&2
 [ "$code" -eq 0 ] || [ "$code" -gt 128 ] || [ -t 2 ] ||

@@ -47,7 +47,7 @@ final class FirstPicture {
 
   private void start(String name, Path user, String round) throws IOException {
     forgetFiles();
-    List<String> all = new ArrayList<>(List.of("env", "HOME=" + user, "-u", "XDG_DATA_HOME"));
+    List<String> all = new ArrayList<>(List.of("env", "-u", "XDG_DATA_HOME", "HOME=" + user));
     all.addAll(command);
     try (ChildProcess process = ChildProcess.start(all)) {
       String address = process.await(ENTRY);
