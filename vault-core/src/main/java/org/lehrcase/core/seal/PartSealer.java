@@ -16,17 +16,18 @@ import org.lehrcase.core.keys.PartKey;
  * in front, bound as its associated data.
  *
  * <p>Every call draws a fresh salt, so sealing the same bytes twice gives two files that share
- * nothing. Memory is bounded: two groups of 1 MiB for each of two workers. Safe for use by several
+ * nothing. Memory is bounded: two groups of 1 MiB for each of four workers. Safe for use by several
  * threads if the source of randomness is.
  */
 public final class PartSealer {
-  private static final int WORKERS = 2;
+  private static final int WORKERS = 4;
 
   private final SecureRandom random;
   private final int workers;
 
   /**
-   * Returns a sealer that works with two threads.
+   * Returns a sealer that works with four threads: two cores are busy while others wait for the
+   * medium.
    *
    * @param random where the salts come from
    */
@@ -57,7 +58,7 @@ public final class PartSealer {
   public SealedPart seal(
       ByteSource clear, PartHeader header, PartKey key, Path target, Progress progress)
       throws IOException {
-    SealTarget file = SealTarget.newFile(target);
+    SealTarget file = SealTarget.newFile(target, header.layout().sealedBytes());
     boolean whole = false;
     try (file) {
       SealedPart sealed = seal(clear, header, key, file, progress);

@@ -3,9 +3,7 @@ package org.lehrcase.core.seal;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
 /** Where sealed bytes go, written by position and by several threads. */
 interface SealTarget extends Closeable {
@@ -15,29 +13,14 @@ interface SealTarget extends Closeable {
   /** Brings everything written so far to the medium. */
   void force() throws IOException;
 
-  /** Returns a target over a new file; an existing one is never written to. */
-  static SealTarget newFile(Path file) throws IOException {
-    FileChannel channel =
-        FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-    return new SealTarget() {
-      @Override
-      public void writeAt(long position, ByteBuffer bytes) throws IOException {
-        long at = position;
-        while (bytes.hasRemaining()) {
-          at += channel.write(bytes, at);
-        }
-      }
-
-      @Override
-      public void force() throws IOException {
-        channel.force(true);
-      }
-
-      @Override
-      public void close() throws IOException {
-        channel.close();
-      }
-    };
+  /**
+   * Returns a target over a new file; an existing one is never written to.
+   *
+   * @param file its name
+   * @param sizeBytes how long it will be
+   */
+  static SealTarget newFile(Path file, long sizeBytes) throws IOException {
+    return FileTarget.create(file, sizeBytes);
   }
 
   /** Returns a target over an array of the size of the part file. */

@@ -136,7 +136,7 @@ final class SealBenchmark {
 
   private void seal(int workers, PartHeader header) throws IOException {
     Files.deleteIfExists(file);
-    try (SealTarget target = SealTarget.newFile(file)) {
+    try (SealTarget target = SealTarget.newFile(file, header.layout().sealedBytes())) {
       PartStream stream = PartStream.fresh(header, key, random);
       new SealRun(stream, ByteSource.of(clear), target, Progress.NONE).run(workers);
     }
