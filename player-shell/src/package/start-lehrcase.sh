@@ -124,7 +124,8 @@ java="$run/program/$kind/bin/java"
 jar="$run/program/lehrcase-bench.jar"
 # The archive of classes holds for one path of the jar only.
 archive="$copies/cds-$id-$(printf '%s' "$jar" | cksum | cut -d' ' -f1).jsa"
-mkdir -p "$copies" 2>/dev/null || said=/dev/null
+mkdir -p "$copies" 2>/dev/null
+[ -w "$copies" ] || said=$(mktemp "${TMPDIR:-/tmp}/lehrcase-XXXXXX") || exit 1
 
 rehearse() {
   sleep "${LEHRCASE_REHEARSE_AFTER:-20}"
@@ -136,13 +137,13 @@ rehearse() {
 if [ -f "$archive" ]; then
   set -- "-XX:SharedArchiveFile=$archive" -Xlog:disable -jar "$jar" "$@"
 else
-  [ "$said" = /dev/null ] || (rehearse </dev/null >/dev/null 2>&1 &)
+  [ ! -w "$copies" ] || (rehearse </dev/null >/dev/null 2>&1 &)
   set -- -jar "$jar" "$@"
 fi
 # Java takes the user's folder from the list of users; this script and the program must agree.
 "$java" "@$run/program/bench.options" "-Duser.home=$HOME" "-Dlehrcase.folder=$here" "$@" 2>"$said"
 code=$?
-[ "$said" = /dev/null ] || cat "$said" >&2
+cat "$said" >&2
 [ "$code" -eq 0 ] || [ "$code" -gt 128 ] || [ -t 2 ] ||
   trouble 'Lehrcase did not start.' "$(cat "$said")"
 exit "$code"

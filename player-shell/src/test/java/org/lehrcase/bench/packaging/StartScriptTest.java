@@ -21,7 +21,8 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class StartScriptTest {
   private static final String STAND_IN =
-      "#!/bin/sh\n[ \"$1\" = -version ] && exit 0\nprintf '%s\\n' \"$0\" \"$@\"\nexit ${ENDS:-0}\n";
+      "#!/bin/sh\n[ \"$1\" = -version ] && exit 0\nprintf '%s\\n' \"$0\" \"$@\"\n"
+          + "[ \"${ENDS:-0}\" = 0 ] || echo why it ended >&2\nexit ${ENDS:-0}\n";
 
   @TempDir Path folder;
   private Path stick;
@@ -122,6 +123,14 @@ class StartScriptTest {
     Start start = start();
     assertThat(start.code()).isEqualTo(1);
     assertThat(start.said()).contains("could not be copied").contains("Free 200 MB");
+  }
+
+  @Test
+  void whyItDidNotStartIsSaidAlsoWhereNothingCanBeWritten() throws Exception {
+    allowRunning();
+    Files.createDirectories(user.resolve(".local"));
+    Files.writeString(user.resolve(".local/share"), "a file where a folder should be");
+    assertThat(startEnding("1").said()).contains("did not start").contains("why it ended");
   }
 
   @Test
