@@ -84,6 +84,7 @@ final class ChildProcess implements AutoCloseable {
 
   @Override
   public void close() {
+    process.descendants().forEach(ProcessHandle::destroy); // what a start script began
     process.destroy();
     try {
       if (!process.waitFor(10, TimeUnit.SECONDS)) {
