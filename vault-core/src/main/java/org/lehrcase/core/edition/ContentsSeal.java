@@ -1,11 +1,14 @@
 package org.lehrcase.core.edition;
 
+import java.io.IOException;
+import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Contents;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.id.PartAddress;
 import org.lehrcase.core.keys.ClosingKey;
 import org.lehrcase.core.keys.EditionKey;
+import org.lehrcase.core.seal.ByteSource;
 import org.lehrcase.core.seal.DigestList;
 import org.lehrcase.core.seal.PartHeader;
 import org.lehrcase.core.seal.SegmentLayout;
@@ -65,5 +68,19 @@ public record ContentsSeal(
         key.check(edition),
         closing.check(),
         closing.closingRow(edition, key));
+  }
+
+  /**
+   * Proves that bytes are the sealed contents named here.
+   *
+   * @throws VaultException if they are others
+   */
+  public void requireIs(byte[] sealed) throws VaultException {
+    int log2 = PartHeader.parse(sealed).log2SegmentBytes();
+    try {
+      DigestList.provenWhole(ByteSource.of(sealed), log2, address);
+    } catch (IOException e) {
+      throw new IllegalStateException("bytes in memory do not fail", e);
+    }
   }
 }

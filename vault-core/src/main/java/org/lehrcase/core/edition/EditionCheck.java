@@ -17,10 +17,12 @@ import org.lehrcase.core.seal.Progress;
  * against the signed front page.
  *
  * @param contents state of the sealed contents
+ * @param keys state of the keys file: here, damaged (also if a chunk is missing), or not here,
+ *     which the format allows, as a license may carry the rows
  * @param folders one report per lesson in the order of study, and, before them, one of the shared
  *     parts if there are any
  */
-public record EditionCheck(PartState contents, List<FolderReport> folders) {
+public record EditionCheck(PartState contents, PartState keys, List<FolderReport> folders) {
 
   /** Copies the list. */
   public EditionCheck {
@@ -30,12 +32,14 @@ public record EditionCheck(PartState contents, List<FolderReport> folders) {
   /** Says whether everything is here and nothing is damaged. */
   public boolean isWhole() {
     return contents == PartState.HERE
+        && keys != PartState.DAMAGED
         && folders.stream().allMatch(f -> f.state() == PartState.HERE);
   }
 
   /** Says whether anything is damaged; what is merely not here does not count. */
   public boolean isDamaged() {
     return contents == PartState.DAMAGED
+        || keys == PartState.DAMAGED
         || folders.stream().anyMatch(f -> f.state() == PartState.DAMAGED);
   }
 
@@ -56,7 +60,7 @@ public record EditionCheck(PartState contents, List<FolderReport> folders) {
           unread.parts().stream().map(p -> PartReport.of(p.part(), at(folder, p.part()))).toList();
       reports.add(new FolderReport(unread.folder(), unread.title(), parts));
     }
-    return new EditionCheck(contents, reports);
+    return new EditionCheck(contents, KeysCheck.of(folder), reports);
   }
 
   private static PartState at(EditionFolder folder, PartEntry part) {
@@ -91,7 +95,7 @@ public record EditionCheck(PartState contents, List<FolderReport> folders) {
       for (PartReport part : seen.parts()) {
         if (part.state() == PartState.HERE) {
           long before = done;
-          parts.add(read(folder, part.part(), bytes -> progress.goOn(before + bytes)));
+          parts.add(onePart(folder, part.part(), bytes -> progress.goOn(before + bytes)));
           done += part.part().sealedBytes();
         } else {
           parts.add(part);
@@ -99,14 +103,23 @@ public record EditionCheck(PartState contents, List<FolderReport> folders) {
       }
       reports.add(new FolderReport(seen.folder(), seen.title(), parts));
     }
-    return new EditionCheck(glance.contents(), reports);
+    return new EditionCheck(glance.contents(), glance.keys(), reports);
   }
 
-  private static PartReport read(EditionFolder folder, PartEntry part, Progress progress)
+  /**
+   * Reads every byte of one part, if it is here.
+   *
+   * @param folder the copy
+   * @param part the part
+   * @param progress told the bytes of this part looked at, and able to stop
+   * @throws CancellationException if {@code progress} stopped the look
+   * @throws IOException if the medium fails in a way that is not the fault of one file
+   */
+  public static PartReport onePart(EditionFolder folder, PartEntry part, Progress progress)
       throws IOException {
     Optional<Path> path = folder.locate(part);
     if (path.isEmpty()) {
-      return PartReport.of(part, PartState.NOT_HERE);
+      return PartReport.of(part, at(folder, part));
     }
     try (FileSource file = FoundFile.open(path.get(), part.sealedBytes())) {
       var digests = PartDigests.proven(path.get(), file, part);

@@ -13,10 +13,7 @@ import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.id.PartAddress;
 import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.message.MessageType;
-import org.lehrcase.core.seal.ByteSource;
-import org.lehrcase.core.seal.DigestList;
 import org.lehrcase.core.seal.FileSource;
-import org.lehrcase.core.seal.PartHeader;
 
 /**
  * An edition in one or several folders: the one that holds its front page, and others where its
@@ -49,7 +46,13 @@ public final class EditionFolder {
       throws IOException, VaultException {
     byte[] message =
         FoundFile.read(root.resolve(EditionLayout.FRONT_PAGE), MessageType.FRONT_PAGE.maxBytes());
-    return new EditionFolder(FrontPage.verify(message, shops), List.of(root));
+    return new EditionFolder(FrontPage.verify(message, shops), withNext(root));
+  }
+
+  /** A folder in which a merge was cut has the newer edition's own files one step deeper. */
+  private static List<Path> withNext(Path root) {
+    Path next = root.resolve(EditionLayout.NEXT);
+    return FoundFile.isFolder(next) ? List.of(root, next) : List.of(root);
   }
 
   /**
@@ -137,27 +140,22 @@ public final class EditionFolder {
    * @throws IOException if the medium fails
    */
   public byte[] readContents() throws IOException, VaultException {
-    ContentsSeal seal = frontPage.facts().seal();
-    byte[] sealed = readSmall(EditionLayout.CONTENTS, seal.sealedBytes());
-    int log2 = PartHeader.parse(sealed).log2SegmentBytes();
-    DigestList.provenWhole(ByteSource.of(sealed), log2, seal.address());
-    return sealed;
-  }
-
-  /**
-   * Reads a small file from the first folder that has it.
-   *
-   * @param name a constant of {@link EditionLayout}
-   * @param maxBytes the limit
-   */
-  byte[] readSmall(String name, long maxBytes) throws IOException, VaultException {
+    VaultException reason =
+        new VaultException.NotHere(
+            EditionLayout.CONTENTS
+                + " is not in this copy; a fuller copy or another stick may have it");
     for (Path root : roots) {
-      Path file = root.resolve(name);
-      if (FoundFile.exists(file)) {
-        return FoundFile.read(file, maxBytes);
+      Path file = root.resolve(EditionLayout.CONTENTS);
+      try {
+        if (FoundFile.exists(file)) {
+          byte[] sealed = FoundFile.read(file, frontPage.facts().seal().sealedBytes());
+          frontPage.facts().seal().requireIs(sealed);
+          return sealed;
+        }
+      } catch (VaultException e) {
+        reason = reason instanceof VaultException.NotHere ? e : reason;
       }
     }
-    throw new VaultException.NotHere(
-        name + " is not in this copy; a fuller copy or another stick may have it");
+    throw reason;
   }
 }

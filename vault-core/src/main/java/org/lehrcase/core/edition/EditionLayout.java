@@ -23,6 +23,9 @@ public final class EditionLayout {
   /** Folder of the chunks of the keys file. */
   public static final String KEYS = "keys";
 
+  /** Folder of a newer edition's own files while it is being merged into this folder. */
+  public static final String NEXT = "next";
+
   /** Folder of the corrections. */
   public static final String CORRECTIONS = "corrections";
 
@@ -30,7 +33,10 @@ public final class EditionLayout {
   public static final String DIGESTS_ENDING = ".digests";
 
   static final Pattern FOLDER_NAME = Pattern.compile("[0-9]{3}");
-  static final Pattern PART_NAME = Pattern.compile("[0-9a-f]{64}");
+
+  /** Form of the name of a part. */
+  public static final Pattern PART_NAME = Pattern.compile("[0-9a-f]{64}");
+
   static final Pattern KEYS_CHUNK_NAME = Pattern.compile("[0-9]{4}");
 
   private EditionLayout() {}
@@ -38,6 +44,11 @@ public final class EditionLayout {
   /** Returns the three digits of a folder. */
   public static String folderName(int folder) {
     return String.format(Locale.ROOT, "%03d", folder);
+  }
+
+  /** Returns the name of a chunk of the keys file inside {@link #KEYS}. */
+  public static String chunkName(int number) {
+    return String.format(Locale.ROOT, "%04d", number);
   }
 
   /** Returns the name of a part inside its folder. */

@@ -26,6 +26,16 @@ public interface Medium {
   Sink create(Path file) throws IOException;
 
   /**
+   * Goes on writing a file that was left unfinished.
+   *
+   * @param file the file
+   * @param keptBytes how many bytes from its beginning stay; the rest is cut off
+   * @return the file, which the caller closes
+   * @throws IOException if that fails, or the file is shorter
+   */
+  Sink resume(Path file, long keptBytes) throws IOException;
+
+  /**
    * Gives a file its place in one step, in place of what was there.
    *
    * @param from the file

@@ -1,15 +1,22 @@
 package org.lehrcase.core.file;
 
+import java.io.EOFException;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /** Disks and sticks as the operating system offers them. */
 final class SystemMedium implements Medium {
+  private static final int MOVE_ATTEMPTS = 5;
+  private static final int MOVE_PAUSE_MILLIS = 100;
+
   @Override
   public void createFolder(Path folder) throws IOException {
     Files.createDirectory(folder);
@@ -23,8 +30,47 @@ final class SystemMedium implements Medium {
   }
 
   @Override
+  public Sink resume(Path file, long keptBytes) throws IOException {
+    FileChannel channel =
+        FileChannel.open(file, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+    boolean handedOver = false;
+    try {
+      if (channel.size() < keptBytes) {
+        throw new EOFException(file + " has fewer than " + keptBytes + " bytes");
+      }
+      channel.truncate(keptBytes).position(keptBytes);
+      handedOver = true;
+      return new ChannelSink(channel);
+    } finally {
+      if (!handedOver) {
+        channel.close();
+      }
+    }
+  }
+
+  /** A program that looks for viruses may hold a new file for a moment, so this is tried again. */
+  @Override
   public void move(Path from, Path to) throws IOException {
-    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    for (int attempt = 1; ; attempt++) {
+      try {
+        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        return;
+      } catch (AccessDeniedException e) {
+        if (attempt == MOVE_ATTEMPTS) {
+          throw e;
+        }
+        pause();
+      }
+    }
+  }
+
+  private static void pause() throws IOException {
+    try {
+      Thread.sleep(MOVE_PAUSE_MILLIS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new InterruptedIOException("interrupted while a file was held by another program");
+    }
   }
 
   @Override

@@ -14,7 +14,6 @@ import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.KeyRow;
 import org.lehrcase.core.keys.PlaceKeys;
 import org.lehrcase.core.message.MessageType;
-import org.lehrcase.core.primitive.Sha256;
 
 /**
  * The keys file inside an edition folder, as a buyer reads it: the signed index and as few chunks
@@ -121,15 +120,8 @@ public final class KeysFile {
   }
 
   private byte[] verifiedChunk(int number) throws IOException, VaultException {
-    int size = index.rowsOf(number) * KeyRow.BYTES;
-    byte[] chunk = FoundFile.read(chunkPath(folder, number), size);
-    if (chunk.length < size) {
-      throw new VaultException.Truncated(
-          "a chunk of the keys file has " + chunk.length + " of " + size + " bytes");
-    }
-    if (!index.chunk(number).hash().equals(Octets.of(Sha256.of(chunk)))) {
-      throw new VaultException.Tampered("a chunk of the keys file does not fit its index");
-    }
+    byte[] chunk = FoundFile.read(chunkPath(folder, number), index.chunkBytes(number));
+    index.requireChunk(number, chunk);
     return chunk;
   }
 }

@@ -11,6 +11,7 @@ import org.lehrcase.core.message.CborWriter;
 import org.lehrcase.core.message.MessageType;
 import org.lehrcase.core.message.SignedMessage;
 import org.lehrcase.core.message.Verified;
+import org.lehrcase.core.primitive.Sha256;
 import org.lehrcase.core.primitive.VerifyKey;
 
 /**
@@ -142,6 +143,34 @@ public final class KeysIndex {
 
   Chunk chunk(int number) {
     return chunks.get(number);
+  }
+
+  /**
+   * Proves that bytes are a chunk of this keys file.
+   *
+   * @param number number of the chunk, from 0
+   * @param bytes all of its bytes
+   * @throws VaultException.Truncated if they are too few
+   * @throws VaultException.Tampered if they are others
+   */
+  public void requireChunk(int number, byte[] bytes) throws VaultException {
+    if (bytes.length < chunkBytes(number)) {
+      throw new VaultException.Truncated(
+          "a chunk of the keys file has " + bytes.length + " of " + chunkBytes(number) + " bytes");
+    }
+    if (!chunk(number).hash().equals(Octets.of(Sha256.of(bytes)))) {
+      throw new VaultException.Tampered("a chunk of the keys file does not fit its index");
+    }
+  }
+
+  /**
+   * Returns how long a chunk is.
+   *
+   * @param number number of the chunk, from 0
+   * @return bytes
+   */
+  public int chunkBytes(int number) {
+    return rowsOf(number) * KeyRow.BYTES;
   }
 
   int rowsOf(int chunk) {

@@ -78,6 +78,12 @@ public final class FailingMedium implements Medium {
   }
 
   @Override
+  public Sink resume(Path file, long keptBytes) throws IOException {
+    stepOrFail();
+    return new FailingSink(SYSTEM.resume(file, keptBytes));
+  }
+
+  @Override
   public void move(Path from, Path to) throws IOException {
     stepOrFail();
     SYSTEM.move(from, to);

@@ -107,6 +107,11 @@ class WholeFilesFaultTest {
           }
 
           @Override
+          public Sink resume(Path file, long keptBytes) throws IOException {
+            return SYSTEM.resume(file, keptBytes);
+          }
+
+          @Override
           public void move(Path from, Path to) {}
 
           @Override

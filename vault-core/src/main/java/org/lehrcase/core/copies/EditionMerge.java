@@ -1,0 +1,173 @@
+package org.lehrcase.core.copies;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.lehrcase.core.VaultException;
+import org.lehrcase.core.edition.EditionCheck;
+import org.lehrcase.core.edition.EditionFolder;
+import org.lehrcase.core.edition.EditionLayout;
+import org.lehrcase.core.edition.FrontPage;
+import org.lehrcase.core.edition.PartEntry;
+import org.lehrcase.core.edition.PartState;
+import org.lehrcase.core.file.FoundFile;
+import org.lehrcase.core.file.WholeFiles;
+import org.lehrcase.core.license.TrustedRoots;
+import org.lehrcase.core.message.MessageType;
+import org.lehrcase.core.seal.Progress;
+
+/**
+ * Makes an older edition into the newer one, in its own folder, with a folder of changes. Parts are
+ * named by what is in them, so those that both editions have stay where they lie, and no link is
+ * needed.
+ *
+ * <p>Cut at any moment, the folder opens as the older edition or as the newer one: first the new
+ * parts are added, which the older edition does not see; the newer edition's own files are laid
+ * into the folder {@value EditionLayout#NEXT}; everything is read and checked; then the new front
+ * page takes the place of the old one in one step, which is the moment of change; a reader finds
+ * the rest in {@code next} until it has its place too; last, what only the older edition had goes.
+ */
+public final class EditionMerge {
+  private final FrontPage newer;
+  private final FrontPage older;
+  private final EditionFolder changes;
+  private final Path folder;
+  private final WholeFiles files;
+
+  private EditionMerge(EditionFolder changes, EditionFolder older, WholeFiles files) {
+    this.changes = changes;
+    this.newer = changes.frontPage();
+    this.older = older.frontPage();
+    this.folder = older.roots().get(0);
+    this.files = files;
+  }
+
+  /**
+   * Looks at the two folders; nothing is written.
+   *
+   * @param changes a folder of changes, or a whole newer edition
+   * @param older the folder of the older edition, which becomes the newer one
+   * @return the merge
+   * @throws VaultException.Malformed if they are not of one series and shop, or not in this order
+   */
+  public static EditionMerge of(EditionFolder changes, EditionFolder older) throws VaultException {
+    return of(changes, older, WholeFiles.ON_SYSTEM);
+  }
+
+  static EditionMerge of(EditionFolder changes, EditionFolder older, WholeFiles files)
+      throws VaultException {
+    FrontPage newer = changes.frontPage();
+    FrontPage old = older.frontPage();
+    if (!newer.statement().root().equals(old.statement().root())
+        || !newer.title().series().equals(old.title().series())) {
+      throw new VaultException.Malformed("these are editions of different series or teachers");
+    }
+    if (!newer.title().isNewerThan(old.title())) {
+      throw new VaultException.Malformed(
+          "edition " + newer.title().number() + " is not newer than " + old.title().number());
+    }
+    return new EditionMerge(changes, older, files);
+  }
+
+  /** Returns the front page of the newer edition. */
+  public FrontPage newer() {
+    return newer;
+  }
+
+  /** Returns the front page of the older edition. */
+  public FrontPage older() {
+    return older;
+  }
+
+  /**
+   * Says what the merge takes.
+   *
+   * @throws IOException if the disk does not answer
+   */
+  public MergeNeed need() throws IOException {
+    EditionFolder here = EditionFolder.of(newer, List.of(folder));
+    long added = 0;
+    long kept = 0;
+    for (PartEntry part : newer.facts().parts()) {
+      if (here.locate(part).isPresent()) {
+        kept += part.sealedBytes();
+      } else if (changes.locate(part).isPresent()) {
+        added += part.sealedBytes();
+      }
+    }
+    long going =
+        older.facts().parts().stream()
+            .filter(part -> newer.part(part.address()).isEmpty())
+            .mapToLong(PartEntry::sealedBytes)
+            .sum();
+    return new MergeNeed(added, kept, going, DiskSpace.freeAt(folder));
+  }
+
+  /**
+   * Merges. A stop is obeyed until the moment of change; what was added stays for the next time.
+   *
+   * @param progress told the bytes added and then the bytes checked, and able to stop
+   * @return the newer edition's check
+   * @throws VaultException if the newer edition would not be whole where the older one was
+   * @throws CancellationException if {@code progress} stopped it; the older edition is untouched
+   * @throws IOException if reading or writing fails; the folder opens as before, or as the newer
+   */
+  public EditionCheck run(Progress progress) throws IOException, VaultException {
+    boolean wasWhole = EditionCheck.glance(EditionFolder.of(older, List.of(folder))).isWhole();
+    List<CopySource> from = new ArrayList<>();
+    changes.roots().forEach(root -> from.add(new FolderSource(root)));
+    FetchWish wish = FetchWish.all(newer, folder);
+    long[] added = {0};
+    EditionFetch.partsOnly(wish, from, files, bytes -> progress.goOn(added[0] = bytes));
+    MergeRoom room = new MergeRoom(folder, files);
+    room.stage(newer, from);
+    EditionFetch.corrections(changes, folder, files);
+    EditionCheck check =
+        EditionCheck.everyByte(
+            EditionFolder.of(newer, List.of(folder, room.path())),
+            bytes -> progress.goOn(added[0] + bytes));
+    requireFit(check, wasWhole);
+    room.commit(older, newer);
+    room.finish(newer);
+    return check;
+  }
+
+  private static void requireFit(EditionCheck check, boolean wasWhole) throws VaultException {
+    if (check.isDamaged() || check.contents() != PartState.HERE) {
+      throw new VaultException.Tampered(
+          "the newer edition is not right; the older one stays as it is");
+    }
+    if (wasWhole && !check.isWhole()) {
+      throw new VaultException.NotHere(
+          "parts of the newer edition are in neither folder; the older one stays as it is");
+    }
+  }
+
+  /**
+   * Brings a merge to its end that was cut after the moment of change, or just before it.
+   *
+   * @param folder the folder
+   * @param shops which shops are accepted
+   * @return whether there was anything to do
+   * @throws VaultException if what lies ready is not signed by an accepted shop
+   * @throws IOException if the disk fails; it can be done again
+   */
+  public static boolean finish(Path folder, TrustedRoots shops) throws IOException, VaultException {
+    return finish(folder, shops, WholeFiles.ON_SYSTEM);
+  }
+
+  static boolean finish(Path folder, TrustedRoots shops, WholeFiles files)
+      throws IOException, VaultException {
+    Path ready = folder.resolve(EditionLayout.NEXT).resolve(EditionLayout.FRONT_PAGE);
+    if (!FoundFile.exists(ready) || !Files.isWritable(folder)) {
+      return false;
+    }
+    byte[] page = FoundFile.read(ready, MessageType.FRONT_PAGE.maxBytes());
+    FrontPage newer = FrontPage.verify(page, shops);
+    new MergeRoom(folder, files).finish(newer);
+    return true;
+  }
+}
