@@ -2,6 +2,7 @@ import { button, el, icon } from '../dom.js';
 import { several } from '../units.js';
 import { lessonCard } from './lesson-card.js';
 import { startCheck } from './check.js';
+import { keepPanel, removePanel, repairPanel } from './copies.js';
 
 const STATES = {
   open: { words: 'open on this laptop', sign: 'check', kind: '' },
@@ -33,12 +34,20 @@ function head(course, refresh, checkPlace) {
       course.description ? el('p', {}, course.description) : null),
     el('div', { class: 'row' },
       el('span', { class: `badge ${state.kind}` }, icon(state.sign), state.words),
-      course.status === 'notHere' ? null : button({
-        text: 'Check this copy',
-        kind: 'bare',
-        'aria-label': `Check this copy of ${course.title}`,
-        onClick: () => startCheck(checkPlace, course, refresh),
-      })));
+      course.status === 'notHere' ? null : copyButtons(course, refresh, checkPlace)));
+}
+
+/** What one can do with a copy as a whole. */
+function copyButtons(course, refresh, place) {
+  const bare = (text, action) => button({
+    text, kind: 'bare', 'aria-label': `${text}: ${course.title}`, onClick: () => action(place, course, refresh),
+  });
+  return [
+    course.lessons.some((lesson) => lesson.here && !lesson.kept) ? bare('Keep on this laptop', keepPanel) : null,
+    course.lessons.some((lesson) => lesson.kept) ? bare('Remove kept lessons', removePanel) : null,
+    bare('Check this copy', startCheck),
+    bare('Repair this copy', repairPanel),
+  ];
 }
 
 /** Where a running or finished check of an edition is told; it outlives a redrawing of the list. */

@@ -55,5 +55,6 @@ export function lessonCard(course, lesson) {
       lesson.summary ? el('p', {}, lesson.summary) : null),
     el('div', { class: 'lesson-foot' },
       el('span', { class: 'lesson-state' }, icon(state.sign), state.words),
+      lesson.kept ? el('span', { class: 'lesson-state' }, icon('save'), 'on this laptop') : null,
       step(course, lesson)));
 }

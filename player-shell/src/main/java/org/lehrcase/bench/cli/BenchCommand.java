@@ -28,6 +28,8 @@ import picocli.CommandLine.Mixin;
       CardCommand.class,
       LetterCommand.class,
       CheckCommand.class,
+      GetCommand.class,
+      MergeCommand.class,
       HelpSlipCommand.class,
       RehearseCommand.class
     })

@@ -45,6 +45,7 @@ final class CheckCommand implements Callable<Integer> {
               return true;
             });
     out.println("contents: " + word(check.contents()));
+    out.println("keys file: " + word(check.keys()));
     for (FolderReport report : check.folders()) {
       String title = report.folder() == 0 ? "shared papers" : report.title();
       out.println(title + ": " + word(report.state()));

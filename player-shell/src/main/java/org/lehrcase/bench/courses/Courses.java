@@ -2,37 +2,26 @@ package org.lehrcase.bench.courses;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.lehrcase.bench.store.EditionTable;
 import org.lehrcase.bench.store.EditionTable.KnownEdition;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
-import org.lehrcase.core.course.AssetRole;
-import org.lehrcase.core.course.Captions;
 import org.lehrcase.core.course.Lesson;
-import org.lehrcase.core.course.PartRef;
 import org.lehrcase.core.edition.Correction;
 import org.lehrcase.core.edition.CorrectionNote;
 import org.lehrcase.core.edition.CorrectionShelf;
-import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.OpenedEdition;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LessonId;
-import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.EditionKey;
-import org.lehrcase.core.primitive.Sha256;
-import org.lehrcase.core.seal.ClearSource;
-import org.lehrcase.core.table.PlainText;
 
 /**
  * The known editions: brought in, found again by id, opened, and their files. Opened editions stay
@@ -42,23 +31,43 @@ public final class Courses implements Closeable {
   private final EditionTable table;
   private final EditionFinder finder;
   private final EditionKeys keys;
-  private final Map<EditionId, OpenedEdition> opened = new ConcurrentHashMap<>();
-  private final Map<Path, MediumPace> paces = new ConcurrentHashMap<>();
+  private final KeptCopies kept;
   private final OpenFiles files = new OpenFiles();
+  private final OpenEditions editions;
   private final DamageLog damage = new DamageLog();
+  private final AssetFiles assets = new AssetFiles(damage);
 
   /**
    * Works on the known editions.
    *
    * @param table where they are kept
    * @param roots the teachers met so far
-   * @param search where sticks appear
+   * @param places where sticks appear, and where lessons are kept
    * @param keys finds the key of an edition
    */
-  public Courses(EditionTable table, KnownRoots roots, SearchRoots search, EditionKeys keys) {
+  public Courses(EditionTable table, KnownRoots roots, Places places, EditionKeys keys) {
     this.table = table;
-    this.finder = new EditionFinder(table, roots, search);
+    this.kept = places.kept();
+    this.finder = new EditionFinder(table, roots, places);
     this.keys = keys;
+    this.editions = new OpenEditions(table, finder, keys, files);
+  }
+
+  /**
+   * Where editions may lie.
+   *
+   * @param sticks where sticks appear
+   * @param kept the laptop's own copies
+   */
+  public record Places(SearchRoots sticks, KeptCopies kept) {}
+
+  /**
+   * Returns the lessons kept on this laptop.
+   *
+   * @return the laptop's own copies
+   */
+  public KeptCopies kept() {
+    return kept;
   }
 
   /**
@@ -72,7 +81,7 @@ public final class Courses implements Closeable {
    */
   public List<FrontPage> bringIn(Path folder) throws Trouble, VaultException, IOException {
     List<FrontPage> fronts = finder.bringIn(folder);
-    fronts.forEach(front -> forget(front.edition()));
+    fronts.forEach(front -> editions.forget(front.edition()));
     return fronts;
   }
 
@@ -107,41 +116,21 @@ public final class Courses implements Closeable {
    * @throws IOException if the medium or the database fails
    */
   public OpenedEdition open(EditionId id) throws Trouble, VaultException, IOException {
-    KnownEdition known =
-        table
-            .find(id)
-            .orElseThrow(
-                () ->
-                    new Trouble(
-                        TroubleCode.NOT_FOUND,
-                        "This edition is not among your courses.",
-                        "Bring it in from its stick."));
-    Optional<OpenedEdition> held = Optional.ofNullable(opened.get(id));
-    Optional<OpenedEdition> whole = held.filter(edition -> edition.contents().isPresent());
-    if (whole.filter(Courses::isStillThere).isPresent()) {
-      return whole.get();
-    }
-    if (held.filter(Courses::isStillThere).isEmpty()) {
-      files.forget(id); // what was open is away, or lies elsewhere now
-    }
-    EditionFolder folder = finder.locate(known).orElseThrow(() -> Trouble.stickGone(known.title()));
-    OpenedEdition fresh = whole.isPresent() ? whole.get().in(folder) : openWithKey(folder);
-    opened.put(id, fresh);
-    return fresh;
+    return editions.open(id);
   }
 
-  private static boolean isStillThere(OpenedEdition edition) {
-    return EditionFinder.isAt(edition.folder().roots().get(0));
-  }
-
-  private OpenedEdition openWithKey(EditionFolder folder) throws VaultException, IOException {
-    Optional<EditionKey> key = keys.keyOf(folder);
-    if (key.isEmpty()) {
-      return OpenedEdition.openLessonsOnly(folder);
-    }
-    try (EditionKey owned = key.get()) {
-      return OpenedEdition.open(folder, owned);
-    }
+  /**
+   * Returns the folders that hold an edition now, the laptop's own first; older editions that
+   * complete it are not among them.
+   *
+   * @param id the edition
+   * @return folders, at least one
+   * @throws Trouble if it was never brought in, or lies nowhere now
+   * @throws VaultException if the edition is damaged
+   * @throws IOException if the medium or the database fails
+   */
+  public List<Path> folders(EditionId id) throws Trouble, VaultException, IOException {
+    return editions.folders(id);
   }
 
   /**
@@ -199,28 +188,7 @@ public final class Courses implements Closeable {
       return held.get();
     }
     Asset found = readable.asset(asset).orElseThrow(() -> locked(readable));
-    ClearSource source = source(readable, found);
-    Path root = readable.folder().roots().get(0);
-    return files.keep(
-        key,
-        new CourseFile(
-            MediaTypes.of(found),
-            tag(found),
-            source,
-            paces.computeIfAbsent(root, path -> new MediumPace()),
-            position -> damage.note(asset, position)));
-  }
-
-  /** Captions of every kind are read whole and given as WebVTT; all else is read where asked. */
-  private ClearSource source(OpenedEdition edition, Asset asset)
-      throws VaultException, IOException {
-    if (asset.role() == AssetRole.CAPTIONS) {
-      String written = PlainText.decode(edition.read(asset, Captions.MAX_BYTES));
-      return new ClearBytes(Captions.parse(written).toWebVtt().getBytes(StandardCharsets.UTF_8));
-    }
-    EditionId id = edition.frontPage().edition();
-    return new WatchedSource(
-        edition.open(asset), edition.frontPage().title().title(), () -> files.forget(id));
+    return files.keep(key, assets.open(readable, found, () -> files.forget(edition)));
   }
 
   /**
@@ -242,13 +210,6 @@ public final class Courses implements Closeable {
         "Drop your license and your key letter on the start page.");
   }
 
-  /** The tag names the sealed bytes, so it changes whenever the clear bytes do. */
-  private static String tag(Asset asset) {
-    byte[][] addresses =
-        asset.parts().stream().map(PartRef::address).map(a -> a.toBytes()).toArray(byte[][]::new);
-    return Octets.of(Sha256.of16(addresses)).hex();
-  }
-
   /**
    * Returns the damage met so far.
    *
@@ -260,17 +221,21 @@ public final class Courses implements Closeable {
 
   /** Forgets what was opened, because what this laptop owns has changed. */
   public void forgetAll() {
-    opened.keySet().forEach(this::forget);
+    editions.forgetAll();
   }
 
-  private void forget(EditionId edition) {
-    opened.remove(edition);
-    files.forget(edition);
+  /**
+   * Forgets what was opened of an edition and the damage met so far, because its folders changed.
+   *
+   * @param edition the edition
+   */
+  public void lookAgain(EditionId edition) {
+    damage.clear();
+    editions.forget(edition);
   }
 
   @Override
   public void close() throws IOException {
-    opened.clear();
     files.close();
   }
 }

@@ -35,4 +35,9 @@ public final class DamageLog {
   public List<Long> of(AssetId asset) {
     return List.copyOf(positions.getOrDefault(asset, Set.of()));
   }
+
+  /** Forgets everything, as after a repair. */
+  public void clear() {
+    positions.clear();
+  }
 }

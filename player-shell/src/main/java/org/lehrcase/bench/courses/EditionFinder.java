@@ -22,11 +22,13 @@ final class EditionFinder {
   private final EditionTable table;
   private final KnownRoots roots;
   private final SearchRoots search;
+  private final KeptCopies kept;
 
-  EditionFinder(EditionTable table, KnownRoots roots, SearchRoots search) {
+  EditionFinder(EditionTable table, KnownRoots roots, Courses.Places places) {
     this.table = table;
     this.roots = roots;
-    this.search = search;
+    this.search = places.sticks();
+    this.kept = places.kept();
   }
 
   /** Adds the editions in a folder that a person named. */
@@ -87,11 +89,31 @@ final class EditionFinder {
     return Files.isRegularFile(folder.resolve(EditionLayout.FRONT_PAGE));
   }
 
+  /**
+   * Finds an edition on the laptop and on its stick; where both have a part, the laptop's counts.
+   */
+  Optional<Located> locate(KnownEdition known) throws IOException {
+    Optional<EditionFolder> stick = onStick(known);
+    Optional<EditionFolder> own = at(kept.folder(known.id()), known);
+    if (stick.isEmpty() && own.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Path> folders = new ArrayList<>();
+    own.ifPresent(folder -> folders.addAll(folder.roots()));
+    stick.ifPresent(folder -> folders.addAll(folder.roots()));
+    EditionFolder first = own.or(() -> stick).get();
+    EditionFolder all = withOlder(first.alsoIn(folders), known);
+    List<Path> holders = new ArrayList<>();
+    own.ifPresent(folder -> holders.add(folder.roots().get(0)));
+    stick.ifPresent(folder -> holders.add(folder.roots().get(0)));
+    return Optional.of(new Located(all, holders, stick.isPresent()));
+  }
+
   /** Finds an edition where it was, or by its id on another stick; keeps where it was found. */
-  Optional<EditionFolder> locate(KnownEdition known) throws IOException {
+  private Optional<EditionFolder> onStick(KnownEdition known) throws IOException {
     Optional<EditionFolder> here = at(known.folder(), known);
     if (here.isPresent()) {
-      return Optional.of(withOlder(here.get(), known));
+      return here;
     }
     for (Path folder : search.editionFolders(List.of(known.folder()))) {
       Optional<EditionFolder> found = at(folder, known);
@@ -105,7 +127,7 @@ final class EditionFinder {
                 known.title(),
                 known.restores(),
                 known.number()));
-        return Optional.of(withOlder(found.get(), known));
+        return found;
       }
     }
     return Optional.empty();

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import org.lehrcase.bench.courses.Courses;
+import org.lehrcase.bench.courses.KeptCopies;
 import org.lehrcase.bench.courses.KnownRoots;
 import org.lehrcase.bench.courses.SearchRoots;
 import org.lehrcase.bench.laptop.Laptop;
@@ -50,7 +51,8 @@ public record Bench(
     KnownRoots roots = new KnownRoots(store.roots());
     Laptop laptop = new Laptop(store.laptop(), world.traits(), world.random());
     Opening opening = new Opening(store, roots, laptop, world.random());
-    Courses courses = new Courses(store.editions(), roots, world.sticks(), opening);
+    Courses.Places places = new Courses.Places(world.sticks(), new KeptCopies(home));
+    Courses courses = new Courses(store.editions(), roots, places, opening);
     return new Bench(home, store, roots, laptop, opening, courses);
   }
 

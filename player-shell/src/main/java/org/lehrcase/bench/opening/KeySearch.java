@@ -2,12 +2,14 @@ package org.lehrcase.bench.opening;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.edition.EditionFolder;
+import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.keys.EditionKey;
@@ -96,15 +98,21 @@ final class KeySearch {
 
   private Optional<OpenedRow> inKeysFile(EditionFolder folder, PlaceKeys keys)
       throws VaultException, IOException {
-    try {
-      return KeysFile.open(
-              folder.roots().get(0),
-              folder.frontPage().edition(),
-              folder.frontPage().digest(),
-              trusted)
-          .find(keys);
-    } catch (VaultException.NotHere e) {
-      return Optional.empty(); // a copy without a keys file opens by the license alone
+    Optional<VaultException> reason = Optional.empty();
+    for (Path root : folder.roots()) {
+      try {
+        FrontPage front = folder.frontPage();
+        return KeysFile.open(root, front.edition(), front.digest(), trusted).find(keys);
+      } catch (VaultException.NotHere e) {
+        continue; // a copy without a keys file opens by the license alone
+      } catch (VaultException e) {
+        // Another edition completes this one, or is being merged; its keys file says nothing here.
+        reason = root.equals(folder.roots().get(0)) ? Optional.of(e) : reason;
+      }
     }
+    if (reason.isPresent()) {
+      throw reason.get();
+    }
+    return Optional.empty();
   }
 }

@@ -56,6 +56,7 @@ public final class BenchRooms implements AutoCloseable {
         });
     new StudyQuestions(bench).addTo(api);
     new OpeningQuestions(bench, jobs).addTo(api);
+    new CopyQuestions(bench, jobs).addTo(api);
     HelpSlips slips = new HelpSlips(bench, service.version());
     new HelpQuestions(slips, Clock.systemDefaultZone()).addTo(api);
     MediaHandler media = new MediaHandler(new CourseMedia(bench.courses()));

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.lehrcase.bench.home.Bench;
 import org.lehrcase.bench.store.EditionTable.KnownEdition;
 import org.lehrcase.bench.trouble.Trouble;
@@ -74,13 +75,17 @@ final class CourseAnswer {
     course.addProperty("openLessons", edition.frontPage().facts().openLessons().size());
     Map<Integer, FolderReport> reports = new HashMap<>();
     EditionCheck.glance(edition.folder()).folders().forEach(r -> reports.put(r.folder(), r));
+    Set<Integer> kept = bench.courses().kept().lessons(edition.frontPage());
     JsonArray lessons = new JsonArray();
     int number = 0;
     for (OutlineEntry entry : edition.frontPage().facts().outline()) {
       number++;
       FolderReport nothing = new FolderReport(entry.folder(), entry.title(), List.of());
       FolderReport report = reports.getOrDefault(entry.folder(), nothing);
-      lessons.add(lesson(entry, number, edition, report));
+      JsonObject lesson = lesson(entry, number, edition, report);
+      lesson.addProperty("folder", entry.folder());
+      lesson.addProperty("kept", kept.contains(entry.folder()));
+      lessons.add(lesson);
     }
     course.add("lessons", lessons);
   }

@@ -171,13 +171,14 @@ final class OpeningQuestions {
     }
     JsonObject details = new JsonObject();
     details.addProperty("contents", word(check.contents()));
+    details.addProperty("keys", word(check.keys()));
     details.add("lessons", lessons);
     return new Jobs.Outcome(message(check), details);
   }
 
   private static String message(EditionCheck check) {
     if (check.isDamaged()) {
-      return "This copy is damaged. Copy it again from the original.";
+      return "This copy is damaged. Repair it from another copy.";
     }
     return check.isWhole()
         ? "Every byte of this copy is right."

@@ -42,6 +42,11 @@ public final class FolderSource implements CopySource {
     this.root = root;
   }
 
+  /** Returns the folder. */
+  public Path root() {
+    return root;
+  }
+
   @Override
   public String label() {
     return root.toString();

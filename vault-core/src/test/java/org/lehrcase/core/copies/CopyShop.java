@@ -147,11 +147,9 @@ final class CopyShop {
     Files.write(place.resolve(name), part.bytes);
     if (part.digests.segments() > 1) {
       Files.write(
-          place.resolve(EditionLayout.digestsName(part.digests.address())),
-          part.digests.toBytes());
+          place.resolve(EditionLayout.digestsName(part.digests.address())), part.digests.toBytes());
     }
-    parts.add(
-        new PartEntry(lesson, part.digests.address(), part.bytes.length, Rendition.COMMON));
+    parts.add(new PartEntry(lesson, part.digests.address(), part.bytes.length, Rendition.COMMON));
     List<PartRef> refs = List.of(new PartRef(part.digests.address(), part.key));
     return new Asset(part.id, role, Rendition.COMMON, "a.bin", "video/mp4", "", size, refs);
   }

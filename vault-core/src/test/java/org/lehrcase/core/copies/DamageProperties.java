@@ -26,7 +26,9 @@ import org.lehrcase.core.file.WholeFiles;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.seal.Progress;
 
-/** A thousand random damages: the check finds each, a fetch mends each, cut at random and resumed. */
+/**
+ * A thousand random damages: the check finds each, a fetch mends each, cut at random and resumed.
+ */
 class DamageProperties {
   private static final int CASES = 1000;
 
@@ -69,7 +71,8 @@ class DamageProperties {
       files = walk.filter(Files::isRegularFile).sorted().collect(Collectors.toList());
     }
     Damage[] ways = Damage.values();
-    ways[random.nextInt(ways.length)].strike(files, files.get(random.nextInt(files.size())), random);
+    ways[random.nextInt(ways.length)].strike(
+        files, files.get(random.nextInt(files.size())), random);
   }
 
   private boolean isSeenAsWhole(Path copy) throws IOException {
@@ -85,7 +88,7 @@ class DamageProperties {
   /** Most attempts are cut: by the person, by the disk, by the power, or by the place. */
   private void mendWithCuts(Path copy, Random random, int[] cuts) throws Exception {
     FetchWish wish = FetchWish.all(front, copy);
-    for (int attempt = 0; attempt < 6; attempt++) {
+    for (int attempt = 0; attempt < 3; attempt++) {
       var way = FailingMedium.Way.values()[random.nextInt(2)];
       var medium = new FailingMedium(way, 1 + random.nextInt(16));
       int[] calls = {random.nextInt(6)};
@@ -99,8 +102,7 @@ class DamageProperties {
         cuts[0]++;
       }
     }
-    EditionFetch.run(
-        wish, List.of(new FolderSource(good)), WholeFiles.ON_SYSTEM, Progress.NONE);
+    EditionFetch.run(wish, List.of(new FolderSource(good)), WholeFiles.ON_SYSTEM, Progress.NONE);
   }
 
   /** A place that breaks off after some bytes. */

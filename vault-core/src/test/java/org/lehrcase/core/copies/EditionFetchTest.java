@@ -233,8 +233,7 @@ class EditionFetchTest {
     new CopyShop().pack(strangers, 1, 1, 1, 2, 3);
     assertThatThrownBy(() -> fetch(everything(), new FolderSource(strangers)))
         .isInstanceOf(VaultException.NotHere.class);
-    assertThatThrownBy(
-            () -> EditionFetch.frontPage(new FolderSource(strangers), shop.roots()))
+    assertThatThrownBy(() -> EditionFetch.frontPage(new FolderSource(strangers), shop.roots()))
         .isInstanceOf(VaultException.NotHere.class);
     assertThat(CopyShop.files(copy)).isEmpty();
   }

@@ -125,7 +125,7 @@ class EditionMergeTest {
     for (int step = sound.steps() - 25; step < sound.steps(); step++) {
       Path folder = oldCopy("cut " + step);
       cut(folder, step);
-      for (int again = 1; again < 12; again++) {
+      for (int again = 1; again < 7; again++) {
         try {
           var broken = new WholeFiles(new FailingMedium(Way.POWER_GONE, again));
           EditionMerge.finish(folder, shop.roots(), broken);

@@ -1,0 +1,143 @@
+package org.lehrcase.bench.courses;
+
+import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.lehrcase.core.copies.FetchNeed;
+import org.lehrcase.core.copies.FetchWish;
+import org.lehrcase.core.edition.EditionCheck;
+import org.lehrcase.core.edition.EditionFolder;
+import org.lehrcase.core.edition.EditionLayout;
+import org.lehrcase.core.edition.FrontPage;
+import org.lehrcase.core.edition.OutlineEntry;
+import org.lehrcase.core.edition.PartState;
+import org.lehrcase.core.id.EditionId;
+import org.lehrcase.core.seal.Progress;
+
+/**
+ * Lessons that a student keeps on the laptop: one edition folder for each edition, in the data
+ * folder, still sealed. It holds some lessons; the others are not here, which is no damage.
+ */
+public final class KeptCopies {
+  private static final String FOLDER = "kept";
+
+  private final Path place;
+
+  /**
+   * Keeps lessons below a data folder.
+   *
+   * @param home the data folder
+   */
+  public KeptCopies(Path home) {
+    this.place = home.resolve(FOLDER);
+  }
+
+  /**
+   * Returns the folder of an edition's kept lessons.
+   *
+   * @param edition the edition
+   * @return the folder, whether it is there or not
+   */
+  public Path folder(EditionId edition) {
+    return place.resolve(edition.hex());
+  }
+
+  /**
+   * Says what keeping lessons takes.
+   *
+   * @param front the edition
+   * @param lessons folder numbers of the lessons
+   * @return what has to be copied, and the room there is
+   * @throws IOException if the disk fails
+   */
+  public FetchNeed need(FrontPage front, Set<Integer> lessons) throws IOException {
+    return FetchNeed.of(wish(front, lessons), Progress.NONE);
+  }
+
+  /**
+   * Returns what shall be in the folder when lessons are kept.
+   *
+   * @param front the edition
+   * @param lessons folder numbers of the lessons
+   * @return the wish
+   */
+  public FetchWish wish(FrontPage front, Set<Integer> lessons) {
+    return FetchWish.lessons(front, folder(front.edition()), lessons);
+  }
+
+  /**
+   * Returns which lessons are kept, by names and lengths.
+   *
+   * @param front the edition
+   * @return folder numbers of the lessons that are complete on this laptop
+   */
+  public Set<Integer> lessons(FrontPage front) {
+    Set<Integer> kept = new HashSet<>();
+    Path folder = folder(front.edition());
+    if (Files.isDirectory(folder)) {
+      EditionCheck.glance(EditionFolder.of(front, List.of(folder))).folders().stream()
+          .filter(report -> report.folder() > 0 && report.state() == PartState.HERE)
+          .forEach(report -> kept.add(report.folder()));
+    }
+    return kept;
+  }
+
+  /**
+   * Returns the lessons of which anything is kept, be it damaged or unfinished.
+   *
+   * @param front the edition
+   * @return folder numbers; lessons that share everything with others are not among them
+   */
+  public Set<Integer> begun(FrontPage front) {
+    Set<Integer> begun = new HashSet<>();
+    for (OutlineEntry lesson : front.facts().outline()) {
+      Path parts = folder(front.edition()).resolve(EditionLayout.folderName(lesson.folder()));
+      if (Files.isDirectory(parts, LinkOption.NOFOLLOW_LINKS)) {
+        begun.add(lesson.folder());
+      }
+    }
+    return begun;
+  }
+
+  /**
+   * Removes kept lessons; with the last one the whole folder goes. The stick is not touched.
+   *
+   * @param front the edition
+   * @param lessons folder numbers of the lessons
+   * @throws IOException if a file cannot be removed
+   */
+  public void remove(FrontPage front, Set<Integer> lessons) throws IOException {
+    Path folder = folder(front.edition());
+    for (int lesson : lessons) {
+      removeAll(folder.resolve(EditionLayout.folderName(lesson)));
+    }
+    if (lessons(front).isEmpty()) {
+      Files.deleteIfExists(folder.resolve(EditionLayout.FRONT_PAGE));
+      removeAll(folder);
+    }
+  }
+
+  private static void removeAll(Path folder) throws IOException {
+    if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return;
+    }
+    List<Path> inside = new ArrayList<>();
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+      files.forEach(inside::add);
+    } catch (DirectoryIteratorException e) {
+      throw e.getCause();
+    }
+    for (Path file : inside) {
+      removeAll(file);
+      Files.deleteIfExists(file);
+    }
+    Files.deleteIfExists(folder);
+  }
+}
