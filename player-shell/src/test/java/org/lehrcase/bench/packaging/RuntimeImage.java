@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 
 /** Links a Java runtime that holds what the program needs and nothing else. */
 final class RuntimeImage {
-  /** By jdeps, and what it cannot see: elliptic curves for TLS-free crypto, Unsafe for JNA. */
+  /** By jdeps, and what it cannot see: elliptic curves also for https, Unsafe for JNA. */
   static final List<String> MODULES =
       List.of(
           "java.base",
@@ -17,6 +17,7 @@ final class RuntimeImage {
           "java.logging",
           "java.management",
           "java.naming",
+          "java.net.http",
           "java.sql",
           "jdk.crypto.ec",
           "jdk.unsupported");
