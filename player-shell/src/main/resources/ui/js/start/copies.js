@@ -13,6 +13,7 @@ async function followHere(place, words, start, refresh) {
     const { id } = await start();
     const stop = button({ text: 'Stop', onClick: () => post(`api/jobs/${id}/stop`).catch(() => undefined) });
     place.replaceChildren(el('div', { class: 'notice' }, line, bar, el('div', { class: 'row' }, stop)));
+    place.scrollIntoView({ block: 'nearest' });
     const last = await followJob(id, (job) => {
       if (job.totalBytes > 0) {
         bar.value = job.doneBytes / job.totalBytes;
