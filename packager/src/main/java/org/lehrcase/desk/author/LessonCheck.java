@@ -22,13 +22,15 @@ final class LessonCheck {
   List<Film> run() {
     var films = new ArrayList<Film>();
     var papers = new PaperCheck(findings);
+    var firings = new FiringCheck(lesson, findings);
+    firings.reportStatement();
     for (var asset : lesson.assets()) {
       switch (asset.role()) {
         case VIDEO -> new FilmCheck(asset, findings).run().ifPresent(films::add);
         case CAPTIONS, CHAPTERS -> {
           // read below, when the length of the film is known
         }
-        case FIRING_SCHEDULE, MATERIALS_LIST -> new TableCheck(asset, findings).run();
+        case FIRING_SCHEDULE, MATERIALS_LIST -> new TableCheck(asset, firings, findings).run();
         default -> papers.run(asset);
       }
     }

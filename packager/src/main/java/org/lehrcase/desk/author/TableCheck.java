@@ -10,9 +10,11 @@ import org.lehrcase.core.table.Problem;
 final class TableCheck {
   private final SourceAsset asset;
   private final List<Finding> findings;
+  private final FiringCheck firings;
 
-  TableCheck(SourceAsset asset, List<Finding> findings) {
+  TableCheck(SourceAsset asset, FiringCheck firings, List<Finding> findings) {
     this.asset = asset;
+    this.firings = firings;
     this.findings = findings;
   }
 
@@ -23,10 +25,14 @@ final class TableCheck {
     }
     if (asset.role() == AssetRole.FIRING_SCHEDULE) {
       // A slip in a schedule breaks glass, so every one of them must be put right first.
+      var schedule = FiringSchedule.parse(text.get());
       report(
-          FiringSchedule.parse(text.get()).problems(),
+          schedule.problems(),
           Severity.ERROR,
           "correct the row; students type these numbers into a kiln");
+      if (schedule.problems().isEmpty()) {
+        firings.run(asset, schedule);
+      }
     } else {
       var list = MaterialsList.parse(text.get());
       report(

@@ -23,6 +23,7 @@ import picocli.CommandLine.Mixin;
     versionProvider = BenchCommand.Version.class,
     subcommands = {
       OpenCommand.class,
+      FiringCommand.class,
       BringInCommand.class,
       LicenseCommand.class,
       CardCommand.class,

@@ -26,6 +26,6 @@ public enum Certainty {
 
   /** Says whether the program should ask for a better figure. */
   public boolean isWeak() {
-    return this == MEMORY;
+    return this == MEMORY || this == DERIVED;
   }
 }

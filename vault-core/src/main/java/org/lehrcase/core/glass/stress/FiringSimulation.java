@@ -34,6 +34,7 @@ public final class FiringSimulation {
   private boolean bonded;
   private boolean attached = true;
   private int steps;
+  private StepSizes.GlassChange change = StepSizes.GlassChange.NONE;
 
   private FiringSimulation(FiringLoad load, List<KilnLeg> legs, Accuracy accuracy) {
     this.load = load;
@@ -117,7 +118,7 @@ public final class FiringSimulation {
     }
     while (in < leg.seconds() - 1e-9 * leg.seconds()) {
       double rest = leg.seconds() - in;
-      double length = sizes.seconds(leg, in, leg.celsiusAt(in));
+      double length = sizes.seconds(leg, in, leg.celsiusAt(in), change);
       length = length > rest ? rest : Math.min(length, Math.max(rest / 2, length / 2));
       step(leg, in, length, sizes.isImplicit(length));
       in += length;
@@ -131,6 +132,7 @@ public final class FiringSimulation {
     heat.copyTo(after);
     seconds += length;
     steps++;
+    change = changed(length);
     layers.advance(before, after, length, bonded);
     var moment =
         new StressWatch.Moment(
@@ -140,7 +142,7 @@ public final class FiringSimulation {
         watch.advance(layers, moment);
       }
     } else {
-      bonded = load.glass().viscosity().log10Equilibrium(coldest()) <= BONDS_LOG10;
+      bonded = load.glass().viscosity().log10Equilibrium(change.coldestC()) <= BONDS_LOG10;
     }
     book.note(moment, after, watches.get(0));
   }
@@ -161,12 +163,16 @@ public final class FiringSimulation {
     return Math.abs(heat.faceC() - kilnC) < ATTACHED_K;
   }
 
-  private double coldest() {
+  private StepSizes.GlassChange changed(double length) {
+    double fastest = 0;
     double coldest = after[0];
-    for (double celsius : after) {
-      coldest = Math.min(coldest, celsius);
+    double hottest = after[0];
+    for (int node = 0; node < after.length; node++) {
+      fastest = Math.max(fastest, Math.abs(after[node] - before[node]));
+      coldest = Math.min(coldest, after[node]);
+      hottest = Math.max(hottest, after[node]);
     }
-    return coldest;
+    return new StepSizes.GlassChange(fastest / length, coldest, hottest);
   }
 
   private Support[] supports() {

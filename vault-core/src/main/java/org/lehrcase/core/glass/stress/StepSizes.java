@@ -17,8 +17,8 @@ record StepSizes(double timeConstantS, double flowsFromC, double frozenBelowC, d
   /** Quarter steps at a kink, fully implicit (Rannacher). */
   static final int START_STEPS = 4;
 
-  private static final double FIRST = 0.002;
-  private static final double GROWTH = 0.1;
+  private static final double FIRST = 0.003;
+  private static final double GROWTH = 0.14;
   private static final double IMPLICIT_ABOVE = 0.5;
   private static final double KELVIN_IN_RANGE = 1.25;
   private static final double KELVIN_OUTSIDE = 6;
@@ -40,11 +40,25 @@ record StepSizes(double timeConstantS, double flowsFromC, double frozenBelowC, d
     return Math.min(first, leg.seconds() / 2) / START_STEPS;
   }
 
+  /**
+   * How the glass changed in the last step.
+   *
+   * @param kelvinPerS the fastest layer
+   * @param coldestC the coldest layer
+   * @param hottestC the hottest layer
+   */
+  record GlassChange(double kelvinPerS, double coldestC, double hottestC) {
+    static final GlassChange NONE = new GlassChange(0, 0, 0);
+  }
+
   /** Returns the length of the next step, without regard to the end of the leg. */
-  double seconds(KilnLeg leg, double secondsIn, double kilnC) {
+  double seconds(KilnLeg leg, double secondsIn, double kilnC, GlassChange glass) {
     double growing = GROWTH * secondsIn;
-    double kelvin = kilnC > flowsFromC || kilnC < frozenBelowC ? KELVIN_OUTSIDE : KELVIN_IN_RANGE;
-    double changing = kelvin / Math.max(leg.speedAt(kilnC), 1e-12);
+    double coldest = Math.min(kilnC, glass.coldestC());
+    double hottest = Math.max(kilnC, glass.hottestC());
+    boolean outside = coldest > flowsFromC || hottest < frozenBelowC;
+    double speed = Math.max(leg.speedAt(kilnC), glass.kelvinPerS());
+    double changing = (outside ? KELVIN_OUTSIDE : KELVIN_IN_RANGE) / Math.max(speed, 1e-12);
     double settling =
         leg.settling().map(s -> SETTLING_SHARE * s.tauSeconds()).orElse(Double.MAX_VALUE);
     return Math.min(growing, Math.min(changing, settling)) / refinement;

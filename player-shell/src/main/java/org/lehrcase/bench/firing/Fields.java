@@ -1,0 +1,161 @@
+package org.lehrcase.bench.firing;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** The fields of a JSON object, read one by one, each refusal with the field's path. */
+final class Fields {
+  private static final int LONGEST_TEXT = 100;
+  private static final int MOST_ITEMS = 1000;
+
+  private final JsonObject object;
+  private final String path;
+
+  Fields(JsonObject object, String path) {
+    this.object = object;
+    this.path = path;
+  }
+
+  String path(String name) {
+    return path + name;
+  }
+
+  String path() {
+    return path;
+  }
+
+  boolean has(String name) {
+    return object.has(name) && !object.get(name).isJsonNull();
+  }
+
+  List<String> unknown(Set<String> known) {
+    return object.keySet().stream().filter(k -> !known.contains(k)).map(this::path).toList();
+  }
+
+  OptionalDouble number(String name) throws FieldTrouble {
+    return has(name)
+        ? OptionalDouble.of(numberOf(object.get(name), path(name)))
+        : OptionalDouble.empty();
+  }
+
+  double number(String name, double otherwise) throws FieldTrouble {
+    return number(name).orElse(otherwise);
+  }
+
+  /** Reads a number that must lie in a range; both ends are allowed. */
+  double number(String name, double otherwise, double least, double most) throws FieldTrouble {
+    double value = number(name, otherwise);
+    if (!(value >= least && value <= most)) {
+      throw new FieldTrouble(
+          path(name), "must lie between " + plain(least) + " and " + plain(most));
+    }
+    return value;
+  }
+
+  Optional<String> text(String name) throws FieldTrouble {
+    if (!has(name)) {
+      return Optional.empty();
+    }
+    JsonElement element = object.get(name);
+    boolean text = element.isJsonPrimitive() && element.getAsJsonPrimitive().isString();
+    if (!text || element.getAsString().length() > LONGEST_TEXT) {
+      throw new FieldTrouble(path(name), "must be a text of at most 100 letters");
+    }
+    return Optional.of(element.getAsString());
+  }
+
+  /** Reads one of some words. */
+  String word(String name, String otherwise, List<String> words) throws FieldTrouble {
+    String word = text(name).orElse(otherwise);
+    if (!words.contains(word)) {
+      throw new FieldTrouble(path(name), "must be one of: " + String.join(", ", words));
+    }
+    return word;
+  }
+
+  Optional<Fields> object(String name) throws FieldTrouble {
+    if (!has(name)) {
+      return Optional.empty();
+    }
+    if (!object.get(name).isJsonObject()) {
+      throw new FieldTrouble(path(name), "must be an object in braces");
+    }
+    return Optional.of(new Fields(object.getAsJsonObject(name), path(name) + "."));
+  }
+
+  boolean isText(String name) {
+    return has(name) && object.get(name).isJsonPrimitive();
+  }
+
+  /** Says whether a field is exactly this text. */
+  boolean isText(String name, String text) {
+    return isText(name) && object.get(name).getAsString().equals(text);
+  }
+
+  Optional<List<Fields>> objects(String name) throws FieldTrouble {
+    if (!has(name)) {
+      return Optional.empty();
+    }
+    List<Fields> items = new ArrayList<>();
+    for (JsonElement element : array(name)) {
+      String at = path(name) + "[" + items.size() + "]";
+      if (!element.isJsonObject()) {
+        throw new FieldTrouble(at, "must be an object in braces");
+      }
+      items.add(new Fields(element.getAsJsonObject(), at + "."));
+    }
+    return Optional.of(items);
+  }
+
+  List<Double> numbers(String name) throws FieldTrouble {
+    List<Double> numbers = new ArrayList<>();
+    for (JsonElement element : array(name)) {
+      numbers.add(numberOf(element, path(name) + "[" + numbers.size() + "]"));
+    }
+    return numbers;
+  }
+
+  private JsonArray array(String name) throws FieldTrouble {
+    if (!has(name) || !object.get(name).isJsonArray()) {
+      throw new FieldTrouble(path(name), "must be a list in brackets");
+    }
+    JsonArray array = object.getAsJsonArray(name);
+    if (array.size() > MOST_ITEMS) {
+      throw new FieldTrouble(path(name), "must have at most 1000 items");
+    }
+    return array;
+  }
+
+  private static double numberOf(JsonElement element, String at) throws FieldTrouble {
+    String written = element.isJsonPrimitive() ? element.getAsString() : element.toString();
+    if (written.matches("[+-]?\\d+,\\d+")) {
+      throw new FieldTrouble(
+          at, "write " + written.replace(',', '.') + " with a point, not \"" + written + "\"");
+    }
+    try {
+      double value = Double.parseDouble(written);
+      boolean number = element.getAsJsonPrimitive().isNumber();
+      if (number && Double.isFinite(value)) {
+        return value;
+      }
+    } catch (NumberFormatException | IllegalStateException e) {
+      throw notANumber(at, written);
+    }
+    throw notANumber(at, written);
+  }
+
+  private static FieldTrouble notANumber(String at, String written) {
+    String shown = written.length() > 30 ? written.substring(0, 30) + "…" : written;
+    return new FieldTrouble(at, "must be a number without quotes, not " + shown);
+  }
+
+  private static String plain(double value) {
+    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+  }
+}

@@ -1,0 +1,227 @@
+package org.lehrcase.bench.firing;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonNull;
+import com.google.gson.JsonObject;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lehrcase.core.glass.kiln.ControllerFit;
+import org.lehrcase.core.glass.kiln.EnergyUse;
+import org.lehrcase.core.glass.kiln.FittedPlan;
+import org.lehrcase.core.glass.kiln.Tariff;
+import org.lehrcase.core.glass.kiln.TypedLine;
+import org.lehrcase.core.glass.plan.Block;
+import org.lehrcase.core.glass.plan.CautionPrice;
+import org.lehrcase.core.glass.plan.FiringPlan;
+import org.lehrcase.core.glass.plan.FiringPlanner;
+import org.lehrcase.core.glass.plan.FiringReview;
+import org.lehrcase.core.glass.plan.FiringTask;
+import org.lehrcase.core.glass.plan.FiringWarning;
+import org.lehrcase.core.glass.plan.Limit;
+import org.lehrcase.core.glass.plan.PlannedSegment;
+import org.lehrcase.core.glass.plan.Stage;
+
+/** Answers a request for a firing: proposes or takes a schedule, fits it to the kiln, simulates. */
+public final class FiringService {
+  /** Version of the model, shown with every answer and on every print. */
+  public static final String MODEL = "lehrcase-firing 1";
+
+  private static final ZonedDateTime ANY_DAY =
+      ZonedDateTime.of(2001, 1, 1, 0, 0, 0, 0, ZoneOffset.UTC);
+
+  private final FiringRequest request;
+  private final JsonObject answer = new JsonObject();
+  private final List<String> extra = new ArrayList<>();
+
+  private FiringService(FiringRequest request) {
+    this.request = request;
+  }
+
+  /**
+   * An answer.
+   *
+   * @param json for whoever asked
+   * @param runnable whether the kiln can run it
+   */
+  public record Answer(JsonObject json, boolean runnable) {}
+
+  /**
+   * Answers a request.
+   *
+   * @param json the request
+   * @throws FieldTrouble naming the field that cannot be used
+   */
+  public static Answer answer(String json) throws FieldTrouble {
+    return new FiringService(RequestReader.read(json)).answer();
+  }
+
+  private Answer answer() {
+    FiringPlan plan = FiringPlanner.plan(request.wish());
+    if (request.quench().isPresent()) {
+      return blown(plan, request.quench().get());
+    }
+    List<PlannedSegment> lines = request.segments().isEmpty() ? plan.segments() : typedIn(plan);
+    Optional<FittedPlan> fitted =
+        request.kiln().controller().map(c -> ControllerFit.fit(lines, c, request.kiln().pace()));
+    boolean runnable = fitted.map(FittedPlan::isRunnable).orElse(true);
+    List<PlannedSegment> shown =
+        fitted.filter(FittedPlan::isRunnable).map(FittedPlan::lines).orElse(lines);
+    FiringReview review = review(shown);
+    answer.addProperty("model", MODEL);
+    answer.add("segments", FiringAnswer.segments(shown));
+    answer.add("anneal", anneal(plan));
+    answer.addProperty("total_h", FiringAnswer.rounded(review.totalHours(), 2));
+    answer.add("times", FiringAnswer.times(review.path().times()));
+    answer.add("stress", FiringAnswer.stress(review.simulated()));
+    answer.addProperty("lid_c", Math.floor(plan.lidC()));
+    fitted.ifPresent(this::controller);
+    energy(review);
+    if (request.segments().isEmpty()) {
+      answer.add("caution_prices", prices());
+    }
+    notes();
+    answer.add("warnings", warnings(review));
+    return new Answer(answer, runnable);
+  }
+
+  private Answer blown(FiringPlan plan, Quench quench) {
+    answer.addProperty("model", MODEL);
+    quench.answer(request.wish(), answer);
+    answer.add("anneal", anneal(plan));
+    var warnings = new JsonArray();
+    warnings.add("Blown cold to hold the model against experiments; no kiln does that to a block.");
+    answer.add("warnings", warnings);
+    return new Answer(answer, true);
+  }
+
+  /** A schedule as it was typed in; its block is judged as it stands. */
+  private List<PlannedSegment> typedIn(FiringPlan plan) {
+    List<PlannedSegment> lines = new ArrayList<>();
+    for (var segment : request.segments()) {
+      lines.add(new PlannedSegment(Stage.OTHER, segment, Limit.AS_TYPED, Limit.AS_TYPED));
+    }
+    double longest = plan.anneal().soakHours() * 60;
+    boolean soaks =
+        request.segments().stream()
+            .anyMatch(
+                s ->
+                    s.holdMinutes() >= longest * 0.9
+                        && Math.abs(s.targetC().orElse(0) - plan.anneal().soakC()) < 40);
+    if (!soaks) {
+      extra.add(
+          String.format(
+              java.util.Locale.ROOT,
+              "We would soak this block at %.0f °C for %.1f h.",
+              plan.anneal().soakC(),
+              plan.anneal().soakHours()));
+    }
+    return lines;
+  }
+
+  private FiringReview review(List<PlannedSegment> lines) {
+    Block block = request.wish().block();
+    boolean sheet = request.wish().task() == FiringTask.ENAMEL;
+    Block whole =
+        sheet
+            ? new Block(
+                block.thicknessMm(), block.faces(), true, block.bareShelfMm(), block.widestMm())
+            : block;
+    return FiringReview.of(
+        new FiringReview.Trial(
+            request.wish().glass(),
+            whole,
+            request.kiln().pace(),
+            lines.stream().map(PlannedSegment::segment).toList(),
+            !request.segments().isEmpty() && !request.kiln().paceGiven()));
+  }
+
+  private static JsonObject anneal(FiringPlan plan) {
+    JsonObject item = FiringAnswer.anneal(plan.anneal());
+    plan.makers()
+        .ifPresent(
+            makers -> {
+              item.add("computed", FiringAnswer.anneal(plan.computed()));
+              item.add("makers_table", FiringAnswer.anneal(makers));
+            });
+    return item;
+  }
+
+  private void controller(FittedPlan fitted) {
+    var item = new JsonObject();
+    var typed = new JsonArray();
+    for (TypedLine line : fitted.typed()) {
+      var row = new JsonObject();
+      row.addProperty("line", line.number());
+      row.addProperty("name", line.name());
+      row.addProperty("rate", line.rate());
+      row.addProperty("target", line.target());
+      row.addProperty("hold", line.hold());
+      typed.add(row);
+    }
+    item.add("type_in", typed);
+    var changes = new JsonArray();
+    fitted.changes().forEach(changes::add);
+    item.add("changes", changes);
+    if (fitted.isRunnable()) {
+      item.add("refused", JsonNull.INSTANCE);
+    } else {
+      item.addProperty("refused", fitted.refusal());
+      extra.add("This kiln cannot run it: " + fitted.refusal() + ".");
+    }
+    answer.add("controller", item);
+  }
+
+  private void energy(FiringReview review) {
+    if (request.kiln().power().isEmpty()) {
+      return;
+    }
+    var setting =
+        new EnergyUse.Setting(
+            request.kiln().power().get(),
+            request.kiln().pace().roomC(),
+            ANY_DAY,
+            Tariff.flat("", request.kiln().pricePerKwh()));
+    EnergyUse use = EnergyUse.of(review.path().legs(), setting);
+    var item = new JsonObject();
+    item.addProperty("kwh", FiringAnswer.rounded(use.kilowattHours(), 1));
+    item.addProperty("cost", FiringAnswer.rounded(use.cost(), 2));
+    answer.add("energy", item);
+    if (use.askedTooMuch()) {
+      extra.add("Some stretch asks for more than the kiln's rated power; it will lag behind.");
+    }
+  }
+
+  private JsonArray prices() {
+    var array = new JsonArray();
+    for (CautionPrice price : CautionPrice.list(request.wish())) {
+      var item = new JsonObject();
+      item.addProperty("caution", price.level().id());
+      item.addProperty("total_h", FiringAnswer.rounded(price.totalHours(), 2));
+      item.addProperty("peak_temporary_mpa", FiringAnswer.rounded(price.peakTemporaryMpa(), 3));
+      item.addProperty("residual_core_mpa", FiringAnswer.rounded(price.residualCoreMpa(), 3));
+      array.add(item);
+    }
+    return array;
+  }
+
+  private void notes() {
+    if (!request.kiln().paceGiven()) {
+      extra.add(
+          "The kiln's own cooling is assumed, not measured: times on free stretches are"
+              + " estimates.");
+    }
+    for (String unknown : request.unknown()) {
+      extra.add("The field \"" + unknown + "\" means nothing here and was passed over.");
+    }
+  }
+
+  private JsonArray warnings(FiringReview review) {
+    var array = new JsonArray();
+    extra.forEach(array::add);
+    review.warnings().stream().map(FiringWarning::text).forEach(array::add);
+    return array;
+  }
+}
