@@ -72,6 +72,9 @@ public final class FictiveTemperature {
 
   private double moved(double fromC, double toC, double seconds, double maxwell) {
     maxwellSeconds = maxwell;
+    if (seconds < RelaxationSpectrum.NOTHING * RelaxationSpectrum.structureTime(0) * maxwell) {
+      return meanC; // frozen: the parts stay as they are
+    }
     double sum = 0;
     for (int term = 0; term < parts.length; term++) {
       double u = seconds / (RelaxationSpectrum.structureTime(term) * maxwell);

@@ -32,7 +32,9 @@ public final class GlassKind {
     this.name = name;
     this.figures = new EnumMap<>(figures);
     this.table = table;
-    this.figures.forEach(GlassKind::check);
+    for (Map.Entry<GlassFigure, Datum> entry : this.figures.entrySet()) {
+      check(entry.getKey(), entry.getValue());
+    }
     this.material = makeMaterial();
     this.viscosity = viscosity(this.material);
     checkOrder();

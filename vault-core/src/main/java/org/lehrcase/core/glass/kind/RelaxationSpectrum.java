@@ -26,6 +26,10 @@ public final class RelaxationSpectrum {
   private static final double GONE = 40;
 
   private static final double SMALL = 1e-5;
+
+  /** Less than this share of the fastest time constant changes nothing that anyone could see. */
+  static final double NOTHING = 1e-6;
+
   private static final double WEIGHT_SUM = sum(WEIGHTS);
 
   private RelaxationSpectrum() {}

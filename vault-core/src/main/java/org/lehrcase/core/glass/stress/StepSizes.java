@@ -18,10 +18,10 @@ record StepSizes(double timeConstantS, double flowsFromC, double frozenBelowC, d
   static final int START_STEPS = 4;
 
   private static final double FIRST = 0.003;
-  private static final double GROWTH = 0.14;
+  private static final double GROWTH = 0.16;
   private static final double IMPLICIT_ABOVE = 0.5;
-  private static final double KELVIN_IN_RANGE = 1.25;
-  private static final double KELVIN_OUTSIDE = 6;
+  private static final double KELVIN_IN_RANGE = 1.5;
+  private static final double KELVIN_OUTSIDE = 8;
   private static final double SETTLING_SHARE = 0.04;
   private static final double FLOWS_LOG10 = 8.5;
   private static final double FROZEN_K = 150;
