@@ -9,7 +9,6 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.id.PlaceId;
-import org.lehrcase.core.license.KeyLetter;
 import org.lehrcase.core.license.LaptopCard;
 import org.lehrcase.core.license.MessageText;
 import org.lehrcase.desk.answering.Answering;
@@ -79,8 +78,8 @@ final class AnswerCommand implements Callable<Integer> {
     Answering.Answer answer =
         new Answering(desk.book(), keys, surroundings.random()).answer(read, wish(desk));
     LicenseEntry owner = new LicenseSearch(desk.book()).open(answer.place().license());
-    KeyLetter letter = KeyLetter.verify(answer.place().letter().toBytes(), keys.desk().publicKey());
-    file.write(MessageText.of(letter).getBytes(StandardCharsets.UTF_8));
+    String letter = MessageText.ofKeptLetter(answer.place().letter().toBytes());
+    file.write(letter.getBytes(StandardCharsets.UTF_8));
     tell(answer, owner);
     return ExitCode.DONE;
   }

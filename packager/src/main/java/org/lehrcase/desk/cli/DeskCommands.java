@@ -38,6 +38,7 @@ public final class DeskCommands implements Runnable {
   public static CommandLine of(Surroundings surroundings) {
     return new CommandLine(new DeskCommands())
         .addSubcommand(new InitCommand(surroundings))
+        .addSubcommand(new RecoverCommand(surroundings))
         .addSubcommand(new CheckCommand())
         .addSubcommand(new PackCommand(surroundings))
         .addSubcommand(new CorrectCommand(surroundings))

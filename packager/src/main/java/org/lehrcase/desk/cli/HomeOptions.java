@@ -1,6 +1,7 @@
 package org.lehrcase.desk.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.desk.home.DeskHome;
@@ -28,10 +29,6 @@ final class HomeOptions {
     return home;
   }
 
-  boolean hasPassphraseFile() {
-    return passphraseFile != null;
-  }
-
   /** Work with an open desk. */
   @FunctionalInterface
   interface Work {
@@ -51,5 +48,26 @@ final class HomeOptions {
   Passphrase passphrase(Prompt prompt) throws IOException, DeskHomeException.Unusable {
     Path file = passphraseFile;
     return file == null ? Passphrase.taking(prompt.ask("Passphrase: ")) : Passphrase.ofFile(file);
+  }
+
+  /** Takes the passphrase of a desk that is being made: from its file, or typed twice. */
+  Passphrase newPassphrase(Surroundings surroundings, PrintWriter err)
+      throws IOException, DeskHomeException.Unusable {
+    if (passphraseFile != null) {
+      return passphrase(surroundings.prompt()).fitForNewKeys();
+    }
+    String proposed = Passphrase.propose(surroundings.random());
+    err.println("A good passphrase for this desk:\n\n    " + proposed + "\n");
+    err.println("Write it down. Type it, or one of your own (12 characters or more).");
+    err.flush();
+    Passphrase first = Passphrase.taking(surroundings.prompt().ask("Passphrase: "));
+    try (Passphrase second = Passphrase.taking(surroundings.prompt().ask("Once more: "))) {
+      if (!first.sameAs(second)) {
+        first.close();
+        throw new DeskHomeException.Unusable(
+            "The two passphrases differ. Nothing was made; start again.");
+      }
+    }
+    return first.fitForNewKeys();
   }
 }

@@ -10,7 +10,6 @@ import java.time.ZoneOffset;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.desk.envelopes.EnvelopePages;
-import org.lehrcase.desk.home.DeskHomeException;
 import org.lehrcase.desk.home.NewDesk;
 import org.lehrcase.desk.home.OwnerFiles;
 import org.lehrcase.desk.home.Passphrase;
@@ -53,7 +52,7 @@ final class InitCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Path sheet = sheet();
     try (NewDesk desk = NewDesk.prepare(options.home(), name, surroundings.random());
-        Passphrase passphrase = newPassphrase()) {
+        Passphrase passphrase = options.newPassphrase(surroundings, err())) {
       boolean done = false;
       OwnerFiles.write(sheet, draw(desk));
       try {
@@ -83,25 +82,6 @@ final class InitCommand implements Callable<Integer> {
     return EnvelopePages.draw(name, today, desk.statement().words(), desk.envelopes());
   }
 
-  private Passphrase newPassphrase() throws IOException, DeskHomeException.Unusable {
-    if (options.hasPassphraseFile()) {
-      return options.passphrase(surroundings.prompt()).fitForNewKeys();
-    }
-    String proposed = Passphrase.propose(surroundings.random());
-    err().println("A good passphrase for this desk:\n\n    " + proposed + "\n");
-    err().println("Write it down. Type it, or one of your own (12 characters or more).");
-    err().flush();
-    Passphrase first = Passphrase.taking(surroundings.prompt().ask("Passphrase: "));
-    try (Passphrase second = Passphrase.taking(surroundings.prompt().ask("Once more: "))) {
-      if (!first.sameAs(second)) {
-        first.close();
-        throw new DeskHomeException.Unusable(
-            "The two passphrases differ. Nothing was made; start again.");
-      }
-    }
-    return first.fitForNewKeys();
-  }
-
   private void tell(NewDesk desk, Path sheet) {
     PrintWriter out = spec.commandLine().getOut();
     out.println("home " + options.home());
@@ -113,8 +93,10 @@ final class InitCommand implements Callable<Integer> {
             "\nYour desk is ready. Now print "
                 + sheet
                 + ", three sheets for three envelopes.\n"
-                + "The secret on them exists NOWHERE ELSE, not in the desk and in no backup: without two\n"
-                + "of them a lost desk can never be rebuilt. Keep the envelopes in three places, then\n"
+                + "The secret on them exists NOWHERE ELSE, not in the desk and in no backup:"
+                + " without two\n"
+                + "of them a lost desk can never be rebuilt. Keep the envelopes in three places,"
+                + " then\n"
                 + "delete the file and empty the bin.");
     err().flush();
   }

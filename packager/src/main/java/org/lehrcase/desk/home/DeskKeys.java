@@ -28,7 +28,9 @@ public final class DeskKeys implements AutoCloseable {
   private static final int VERSION = 1;
   private static final int KEY_BYTES = 32;
   private static final int HEAD_BYTES = 1 + 2 + 2 * KEY_BYTES + 1;
-  private static final int MAX_EPOCHS = 64;
+
+  /** Most key epochs of one shop. */
+  public static final int MAX_EPOCHS = 64;
 
   private final SigningKey desk;
   private final VerifyKey root;
@@ -65,6 +67,30 @@ public final class DeskKeys implements AutoCloseable {
           0,
           List.of(rootSecret.masterKey(0)),
           List.of(rootSecret.closingKey(0)));
+    }
+  }
+
+  /**
+   * Makes the keys of a rebuilt desk: a fresh signing key, and every epoch so far.
+   *
+   * @param rootSecret the shop's root, only read
+   * @param restores how often the desk was rebuilt, this time included
+   * @param newestEpoch the newest epoch that was in use
+   * @param random the source of the signing key
+   * @return the keys
+   */
+  public static DeskKeys restored(
+      RootSecret rootSecret, int restores, int newestEpoch, SecureRandom random) {
+    List<MasterKey> masters = new ArrayList<>();
+    List<ClosingKey> closings = new ArrayList<>();
+    for (int epoch = 0; epoch <= newestEpoch; epoch++) {
+      masters.add(rootSecret.masterKey(epoch));
+      closings.add(rootSecret.closingKey(epoch));
+    }
+    try (SecretBytes seed = SecretBytes.random(random, KEY_BYTES);
+        SigningKey rootKey = rootSecret.signingKey()) {
+      return new DeskKeys(
+          SigningKey.fromSeed(seed), rootKey.publicKey(), restores, masters, closings);
     }
   }
 

@@ -66,6 +66,35 @@ public final class NewDesk implements AutoCloseable {
   }
 
   /**
+   * Takes the keys and the statement of a desk that is being rebuilt; its envelopes exist already.
+   *
+   * @param home where the desk will live; must be free
+   * @param keys the keys; closed with this object
+   * @param statement the root's word for them
+   * @param random the source of salts
+   * @return the desk to be
+   * @throws DeskHomeException.NotAHome if something is there already
+   * @throws IOException if the place cannot be looked at
+   */
+  public static NewDesk rebuild(Path home, DeskKeys keys, Statement statement, SecureRandom random)
+      throws IOException, DeskHomeException {
+    requireFree(home);
+    return new NewDesk(home, random, keys, statement, List.of());
+  }
+
+  /** Writes the first entries of a sales book. */
+  @FunctionalInterface
+  public interface FirstEntries {
+    /**
+     * Writes them.
+     *
+     * @param book the new, empty book
+     * @throws IOException if it cannot be written
+     */
+    void write(SalesBook book) throws IOException;
+  }
+
+  /**
    * Returns what goes on the three envelopes.
    *
    * @return for each envelope its lines; secret
@@ -92,6 +121,21 @@ public final class NewDesk implements AutoCloseable {
    * @throws IOException if it cannot be written; nothing is left behind then
    */
   public void settle(Passphrase passphrase, Argon2id.Cost cost, Clock clock) throws IOException {
+    settle(passphrase, cost, clock, book -> {});
+  }
+
+  /**
+   * Writes the home as {@link #settle(Passphrase, Argon2id.Cost, Clock)} does, with more in its
+   * book.
+   *
+   * @param passphrase protects the keys
+   * @param cost how slow guessing it is made
+   * @param clock gives the first day of the sales book
+   * @param entries what else stands in the book from the beginning
+   * @throws IOException if it cannot be written; nothing is left behind then
+   */
+  public void settle(Passphrase passphrase, Argon2id.Cost cost, Clock clock, FirstEntries entries)
+      throws IOException {
     Path staging = home.resolveSibling(home.getFileName() + ".making");
     remove(staging);
     try {
@@ -99,6 +143,7 @@ public final class NewDesk implements AutoCloseable {
       OwnerFiles.write(staging.resolve(DeskHome.STATEMENT), statement.toBytes());
       try (SalesBook book = SalesBook.create(staging.resolve(DeskHome.BOOK), clock)) {
         book.events().add("opened", statement.root().octets().hex(), statement.terms().name());
+        entries.write(book);
       }
       OwnerFiles.write(staging.resolve(DeskHome.KEYS), keys.seal(passphrase, cost, random));
       Files.deleteIfExists(home); // an empty folder, or nothing

@@ -133,7 +133,8 @@ public final class KeyLetter {
   public PlaceKeys open(LaptopCard card, PlaceSeed seed) throws VaultException {
     if (!cardDigest.equals(card.digest()) || !card.isOf(seed)) {
       throw new VaultException.WrongLaptop(
-          "this key letter answers another laptop card; bring it to the laptop that made that card");
+          "this key letter answers another laptop card; bring it to the laptop that made that"
+              + " card");
     }
     PlaceKeys keys =
         sealed.open(seed, info(cardDigest, grant, verified.signer()), grant.generation());
@@ -150,6 +151,22 @@ public final class KeyLetter {
       if (!asIssued.check(grant.place()).equals(check)) {
         throw new VaultException.Tampered("the keys in this letter are not those of its place");
       }
+    }
+  }
+
+  /**
+   * Says whether this letter gives the place of these keys, so that a desk which lost its book can
+   * tell whose letter it is.
+   *
+   * @param keys keys derived for the place, of the letter's generation or a later one
+   * @return whether the letter was signed for them
+   */
+  public boolean isFor(PlaceKeys keys) {
+    try {
+      requireCheck(keys);
+      return true;
+    } catch (VaultException.Tampered e) {
+      return false;
     }
   }
 

@@ -66,13 +66,24 @@ public final class MessageText {
    * @return the text of the file
    */
   public static String of(KeyLetter letter) {
+    return ofKeptLetter(letter.toBytes());
+  }
+
+  /**
+   * Writes a key letter that a desk kept, byte for byte, also one that an earlier key of the desk
+   * signed.
+   *
+   * @param letter the signed message
+   * @return the text of the file
+   */
+  public static String ofKeptLetter(byte[] letter) {
     List<String> sentences =
         List.of(
             "This is the key letter for one laptop.",
             "What to do: bring this file to the laptop that made the card, and drop it on the start"
                 + " page of Lehrcase. No internet is needed.",
             "It opens nothing on any other machine. Keep it with your license.");
-    return armored(ArmorKind.KEY_LETTER, sentences, letter.toBytes());
+    return armored(ArmorKind.KEY_LETTER, sentences, letter);
   }
 
   /**
