@@ -61,12 +61,22 @@ final class FilmCheck {
       error("has no pictures", "add a picture, even a still one, and " + EXPORT);
     } else {
       judge(picture.get(), info);
+      checkInterlacing(picture.get());
     }
     var sound = info.sound();
     if (sound.isEmpty()) {
       findings.add(Finding.note(asset.place(), "has no sound", "nothing to do if that is meant"));
     } else {
       judge(sound.get(), info);
+    }
+  }
+
+  private void checkInterlacing(Track.Picture picture) {
+    if (picture.format().interlaced()) {
+      doubt(
+          "is interlaced: moving hands show combs, since browsers do not put the half pictures"
+              + " together",
+          "export it again as progressive (\"deinterlaced\", 25p or 30p)");
     }
   }
 

@@ -24,23 +24,14 @@ final class AvcConfig {
         Locale.ROOT, "%s.%02x%02x%02x", sampleEntry, record.u8(1), record.u8(2), record.u8(3));
   }
 
-  /** Returns bit depth and chroma for frames of the given size. */
+  /** Returns bit depth, chroma and interlacing for frames of the given size. */
   PictureFormat format(int width, int height) throws MediaException {
     var profile = record.u8(1);
-    if (!HIGH_PROFILES.contains(profile)) {
-      return new PictureFormat(width, height, 8, Chroma.HALF);
-    }
     if ((record.u8(5) & 0x1f) == 0) {
       return byProfile(profile, width, height);
     }
-    var bits = new BitReader(unescaped(record.slice(8, record.u16(6))));
-    bits.bits(8 + 8 + 8 + 8); // NAL header, profile, constraints, level
-    bits.exp(); // id of the parameter set
-    var chroma = bits.exp();
-    if (chroma == 3) {
-      bits.bit(); // colour planes coded apart
-    }
-    return new PictureFormat(width, height, 8 + bits.exp(), Chroma.ofIdc(chroma));
+    var set = unescaped(record.slice(8, record.u16(6)));
+    return new AvcParameterSet(set, HIGH_PROFILES.contains(profile)).format(width, height);
   }
 
   /** Without a parameter set in the index the profile only says what is allowed at most. */

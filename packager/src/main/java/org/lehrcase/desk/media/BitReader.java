@@ -34,4 +34,15 @@ final class BitReader {
     }
     return (1 << zeros) - 1 + bits(zeros);
   }
+
+  /** Passes over {@code ue(v)} or {@code se(v)} of up to 32 bits. */
+  void longExp() throws MediaException {
+    var zeros = 0;
+    while (bit() == 0) {
+      if (++zeros > 32) {
+        throw MediaException.broken("a picture header in the file makes no sense");
+      }
+    }
+    position += zeros;
+  }
 }

@@ -31,13 +31,28 @@ final class SampleEntry {
   Track.Picture picture(double framesPerSecond, long bitsPerSecond) throws MediaException {
     var width = entry.body().u16(24);
     var height = entry.body().u16(26);
-    var config = config(entry.body().from(PICTURE_BYTES));
+    var inside = entry.body().from(PICTURE_BYTES);
+    var config = config(inside);
+    var fields = hasTwoFields(inside);
     if (config.isEmpty()) {
-      var plain = new PictureFormat(width, height, 0, Chroma.UNKNOWN);
+      var plain = new PictureFormat(width, height, 0, Chroma.UNKNOWN, fields);
       return new Track.Picture(type(), plain, framesPerSecond, bitsPerSecond);
     }
     return new Track.Picture(
-        codec(config.get()), format(config.get(), width, height), framesPerSecond, bitsPerSecond);
+        codec(config.get()),
+        format(config.get(), width, height).orInterlaced(fields),
+        framesPerSecond,
+        bitsPerSecond);
+  }
+
+  /** The field atom of the QuickTime File Format: how many fields a frame has. */
+  private static boolean hasTwoFields(Slice inside) throws MediaException {
+    for (var box : Box.split(inside)) {
+      if (box.type().equals("fiel") && box.body().size() > 0) {
+        return box.body().u8(0) == 2;
+      }
+    }
+    return false;
   }
 
   private String codec(Box config) throws MediaException {

@@ -12,6 +12,7 @@ final class WebmTrack {
   private static final long VIDEO = 0xe0L;
   private static final long PIXEL_WIDTH = 0xb0L;
   private static final long PIXEL_HEIGHT = 0xbaL;
+  private static final long FLAG_INTERLACED = 0x9aL;
   private static final long AUDIO = 0xe1L;
   private static final long SAMPLING_FREQUENCY = 0xb5L;
   private static final int MAX_PIXELS_ACROSS = 1 << 16;
@@ -36,16 +37,19 @@ final class WebmTrack {
     var height = pixels(EbmlElement.number(video, PIXEL_HEIGHT, 0));
     var nanos = EbmlElement.number(entry, DEFAULT_DURATION_NANOS, 0);
     var rate = nanos <= 0 ? 0 : 1e9 / nanos;
-    var format = new PictureFormat(width, height, 0, Chroma.UNKNOWN);
+    var woven = EbmlElement.number(video, FLAG_INTERLACED, 0) == 1;
+    var format = new PictureFormat(width, height, 0, Chroma.UNKNOWN, woven);
     var id = EbmlElement.text(entry, CODEC_ID);
     var config = EbmlElement.find(entry, CODEC_PRIVATE);
     if (config.isEmpty() || config.get().body().size() == 0) {
       return new Track.Picture(plainName(id), format, rate, 0);
     }
-    return configured(id, config.get().body(), format, rate);
+    var found = configured(id, config.get().body(), format, rate);
+    return new Track.Picture(
+        found.codec(), found.format().orInterlaced(woven), found.framesPerSecond(), 0);
   }
 
-  private static Track configured(String id, Slice record, PictureFormat plain, double rate)
+  private static Track.Picture configured(String id, Slice record, PictureFormat plain, double rate)
       throws MediaException {
     var width = plain.width();
     var height = plain.height();
@@ -70,7 +74,8 @@ final class WebmTrack {
   }
 
   /** Reads the features of VP9 in WebM: an id, a length that is always 1, a value. */
-  private static Track vp9(Slice features, PictureFormat plain, double rate) throws MediaException {
+  private static Track.Picture vp9(Slice features, PictureFormat plain, double rate)
+      throws MediaException {
     var values = new int[] {0, 0, 10, 8, 1}; // profile, level, bit depth, chroma by feature id
     for (var at = 0; at + 2 < features.size(); at += 3) {
       var id = features.u8(at);
