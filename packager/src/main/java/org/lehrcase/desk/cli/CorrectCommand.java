@@ -1,11 +1,14 @@
 package org.lehrcase.desk.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.core.edition.Correction;
 import org.lehrcase.core.edition.EditionLayout;
+import org.lehrcase.core.message.Armor;
+import org.lehrcase.core.message.ArmorKind;
 import org.lehrcase.desk.answering.RefusedException;
 import org.lehrcase.desk.correcting.CorrectionDesk;
 import org.lehrcase.desk.correcting.CorrectionWish;
@@ -45,6 +48,12 @@ final class CorrectCommand implements Callable<Integer> {
   @Option(names = "--text", required = true, paramLabel = "WORDS", description = "What is right.")
   private String text;
 
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Also writes the correction as a text for a mail.")
+  private @Nullable Path out;
+
   CorrectCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
   }
@@ -72,15 +81,29 @@ final class CorrectCommand implements Callable<Integer> {
   }
 
   private int correct(DeskHome desk, DeskKeys keys) throws Exception {
+    Path file = out;
+    @Nullable OutFile mail = file == null ? null : OutFile.replacing(file);
     CorrectionWish wish = new CorrectionWish(lesson, where.place(), text);
     Correction correction =
         new CorrectionDesk(desk, keys, surroundings.random(), surroundings.clock())
             .correct(edition, wish);
+    if (mail != null) {
+      mail.write(mail(correction).getBytes(StandardCharsets.UTF_8));
+    }
     PrintWriter console = spec.commandLine().getOut();
     console.println("correction " + correction.fileName());
     console.println(
         "file " + edition.resolve(EditionLayout.CORRECTIONS).resolve(correction.fileName()));
     console.flush();
     return ExitCode.DONE;
+  }
+
+  private static String mail(Correction correction) {
+    String words =
+        "This is a correction to a lesson, from "
+            + correction.statement().terms().name()
+            + ".\nWhat to do: drop this file on the start page of Lehrcase. It then stands in red"
+            + " where it belongs.";
+    return Armor.write(ArmorKind.CORRECTION, words, correction.toBytes());
   }
 }
