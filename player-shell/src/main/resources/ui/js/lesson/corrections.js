@@ -1,5 +1,7 @@
-import { byId, el } from '../dom.js';
-import { clock } from '../units.js';
+import { byId, button, el } from '../dom.js';
+import { correctionList, whereOf } from '../corrections.js';
+import { closePanel, openPanel } from '../panel.js';
+import { several } from '../units.js';
 
 const NEAR_MILLIS = 15000;
 
@@ -13,9 +15,31 @@ function belongs(note, state) {
 }
 
 function slip(note) {
-  const where = note.page ? `page ${note.page}` : `at ${clock(note.atMillis / 1000)}`;
   return el('div', { class: 'notice bad' },
-    el('p', {}, el('strong', {}, `Correction, ${where}${note.day ? ` (${note.day})` : ''}: `), note.text));
+    el('p', {}, el('strong', {}, `Correction, ${whereOf(note)}${note.day ? ` (${note.day})` : ''}: `), note.text));
+}
+
+function goTo(store, note) {
+  closePanel();
+  if (note.page) {
+    const pdf = store.getState().papers.find((paper) => (note.asset ? paper.id === note.asset : paper.kind === 'pdf'));
+    if (pdf) {
+      store.dispatch('open', { id: pdf.id, page: note.page });
+    }
+  } else {
+    store.dispatch('seek', note.atMillis / 1000);
+  }
+}
+
+/** The list of all corrections of the lesson, behind a red button in the bar. */
+export function connectCorrections(store) {
+  const notes = store.getState().lesson.corrections || [];
+  const open = byId('corrections-button');
+  open.hidden = !notes.length;
+  byId('corrections-words').textContent = several(notes.length, 'correction');
+  open.addEventListener('click', () => openPanel('Corrections from your teacher', correctionList(notes, (note) => button({
+    text: `Go to ${note.page ? '' : 'the film '}${whereOf(note)}`, onClick: () => goTo(store, note),
+  }))));
 }
 
 /** Shows a teacher's correction while its page lies open or its time is near. */

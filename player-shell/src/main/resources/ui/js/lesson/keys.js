@@ -21,6 +21,7 @@ export const KEYS = [
   { keys: ['PageDown'], shown: 'Page down', text: 'turn the paper', run: (s) => s.dispatch('turn', 1) },
   { keys: ['PageUp'], shown: 'Page up', text: 'turn the paper back', run: (s) => s.dispatch('turn', -1) },
   { keys: ['p', 'P'], shown: 'P', text: 'choose a paper', run: () => follow('papers-button') },
+  { keys: ['e', 'E'], shown: 'E', text: 'my piece: its next step', run: () => (byId('piece-step') || byId('piece-begin'))?.focus() },
   { keys: ['n', 'N'], shown: 'N', text: 'next lesson', run: () => follow('lesson-after') },
   { keys: ['b', 'B'], shown: 'B', text: 'lesson before', run: () => follow('lesson-before') },
   { keys: ['m', 'M'], shown: 'M', text: 'menu', run: () => follow('menu-button') },

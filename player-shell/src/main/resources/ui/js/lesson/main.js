@@ -16,6 +16,8 @@ import { connectRecovery } from './recovery.js';
 import { connectKeys } from './keys.js';
 import { connectMenu } from './menu.js';
 import { connectTitle } from './title.js';
+import { connectPiece } from './piece.js';
+import { connectCorrections } from './corrections.js';
 
 /** First state of a lesson; everything the controls show is derived from it. */
 const INITIAL = {
@@ -52,6 +54,8 @@ function begin(store, lesson, settings) {
   connectLoop(store);
   connectPaper(store);
   connectStrip(store);
+  connectPiece(store);
+  connectCorrections(store);
   connectPosition(store);
   connectRecovery(store, fetchLesson);
   connectKeys(store);

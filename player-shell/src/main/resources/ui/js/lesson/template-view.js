@@ -1,20 +1,23 @@
 import { address } from '../api.js';
 import { button, el, icon } from '../dom.js';
 import { length } from '../units.js';
-import { templateSheet } from '../template/sheet.js';
+import { templateSheets } from '../template/sheet.js';
 
 /** A template beside the picture: whole, or at its true size; printing opens its own page. */
 export async function showTemplate(body, paper, store) {
-  const sheet = await templateSheet(address(paper.url), paper.mediaType, paper.title);
-  const view = el('div', { class: 'template-view fit', 'data-mm-wide': sheet.widthMm, 'data-mm-high': sheet.heightMm }, sheet.node);
+  const sheets = await templateSheets(address(paper.url), paper.mediaType, paper.title);
+  const [sheet] = sheets;
+  const view = el('div', { class: 'template-view fit', 'data-mm-wide': sheet.widthMm, 'data-mm-high': sheet.heightMm }, sheets.map((one) => one.node));
   const words = el('p', { class: 'size-words' });
   const size = (on) => {
-    sheet.node.style.width = on ? `${sheet.widthMm}mm` : '100%';
-    sheet.node.style.height = on ? `${sheet.heightMm}mm` : 'auto';
+    sheets.forEach((one) => {
+      one.node.style.width = on ? `${one.widthMm}mm` : '100%';
+      one.node.style.height = on ? `${one.heightMm}mm` : 'auto';
+    });
   };
   size(false);
   const unwatch = store.watch((state) => state.settings.lengthUnit, (unit) => {
-    words.textContent = `${length(sheet.widthMm, unit)} wide, ${length(sheet.heightMm, unit)} high.${sheet.stated ? '' : ' The file states no size; this is its size at 96 dots to the inch.'}`
+    words.textContent = `${length(sheet.widthMm, unit)} wide, ${length(sheet.heightMm, unit)} high.${sheets.length > 1 ? ` ${sheets.length} pages.` : ''}${sheet.stated ? '' : ' The file states no size; this is its size at 96 dots to the inch.'}`
       + ' A screen shows true size only roughly; the print is exact.';
   });
   const trueSize = button({

@@ -1,8 +1,10 @@
 import { button, el, icon } from '../dom.js';
-import { several } from '../units.js';
+import { correctionList, whereOf } from '../corrections.js';
+import { minutes, several } from '../units.js';
 import { lessonCard } from './lesson-card.js';
 import { startCheck } from './check.js';
 import { keepPanel, removePanel, repairPanel } from './copies.js';
+import { lessonUrl } from './go-on.js';
 
 const STATES = {
   open: { words: 'open on this laptop', sign: 'check', kind: '' },
@@ -24,13 +26,29 @@ const NEXT = {
     ' Send this laptop card to your teacher and hand over the letter that comes back. Open lessons play meanwhile.')],
 };
 
+/** "5 lessons · 6 h 20 min": the time only when every film's length is known. */
+function amount(course) {
+  const known = course.lessons.filter((lesson) => lesson.durationSeconds);
+  const total = known.reduce((sum, lesson) => sum + lesson.durationSeconds, 0);
+  const least = known.length < course.lessons.length ? 'more than ' : '';
+  return `${several(course.lessonsTotal, 'lesson')}${total >= 60 ? ` · ${least}${minutes(total / 60)} of film` : ''}`;
+}
+
+function corrections(course) {
+  const notes = course.corrections || [];
+  return notes.length ? el('details', { class: 'notice bad where' },
+    el('summary', {}, `${several(notes.length, 'correction')} from your teacher`),
+    correctionList(notes, (note) => el('a', { href: lessonUrl(course.edition, note.lesson) },
+      `Lesson ${note.number}, ${note.title}, ${whereOf(note)}`))) : null;
+}
+
 function head(course, refresh, checkPlace) {
   const state = STATES[course.status] || STATES.shut;
   const by = course.teacher ? ` · ${course.teacher}` : '';
   return el('header', { class: 'course-head' },
     el('div', {},
       el('h2', {}, course.title),
-      el('p', {}, `${several(course.lessonsTotal, 'lesson')} · edition ${course.number}${by}`),
+      el('p', {}, `${amount(course)} · edition ${course.number}${by}`),
       course.description ? el('p', {}, course.description) : null),
     el('div', { class: 'row' },
       el('span', { class: `badge ${state.kind}` }, icon(state.sign), state.words),
@@ -67,6 +85,7 @@ function courseCase(course, refresh) {
     head(course, refresh, checkPlace),
     checkPlace,
     next ? el('div', { class: 'notice where care' }, next(course)) : null,
+    corrections(course),
     el('ol', { class: 'lessons' }, course.lessons.map((lesson) => lessonCard(course, lesson))));
 }
 

@@ -19,7 +19,8 @@ export function lessonState(course, lesson) {
     const of = lesson.durationSeconds ? ` of ${clock(lesson.durationSeconds)}` : '';
     return { words: `watched to ${clock(lesson.positionSeconds)}${of}`, sign: 'clock' };
   }
-  return { words: lesson.open && course.status !== 'open' ? 'open to everybody' : 'not started', sign: 'moment' };
+  const long = lesson.durationSeconds ? ` · ${clock(lesson.durationSeconds)}` : '';
+  return { words: `${lesson.open && course.status !== 'open' ? 'open to everybody' : 'not started'}${long}`, sign: 'moment' };
 }
 
 function progress(lesson) {

@@ -13,6 +13,10 @@ import { renderCards } from './cards.js';
 import { dropPlace } from './drop.js';
 import { stickList } from './sticks.js';
 import { renderAbout } from './about.js';
+import { connectPieces } from './pieces.js';
+
+/** The bench measures films a few at a time; the page asks again for the rest. */
+const MEASURE_MILLIS = 1000;
 
 /** My courses: first the next step, then the courses, then what opens them. */
 const store = createStore({ bench: null, settings: DEFAULTS, trouble: null }, {
@@ -21,6 +25,9 @@ const store = createStore({ bench: null, settings: DEFAULTS, trouble: null }, {
       const bench = await get('api/state');
       const same = JSON.stringify(bench) === JSON.stringify(state.bench);
       commit({ bench: same ? state.bench : bench, trouble: null });
+      if (bench.measuring) {
+        window.setTimeout(refresh, MEASURE_MILLIS);
+      }
     } catch (error) {
       commit({ trouble: error });
     }
@@ -65,6 +72,7 @@ function start() {
     el('h3', {}, 'When something does not work'), helpSlipButton(null)));
   dropPlace(byId('drop'), refresh);
   stickList(byId('sticks'), refresh);
+  connectPieces(byId('pieces'));
   store.watch((state) => state.bench, render);
   store.watch((state) => state.trouble, (trouble) => {
     byId('trouble').replaceChildren(...(trouble ? [errorNotice(trouble)] : []));

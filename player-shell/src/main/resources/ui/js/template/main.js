@@ -5,7 +5,7 @@ import { collectPapers } from '../lesson/papers.js';
 import { DEFAULTS, loadSettings } from '../settings.js';
 import { length } from '../units.js';
 import { ruler } from './ruler.js';
-import { templateSheet } from './sheet.js';
+import { templateSheets } from './sheet.js';
 import { PAPERS, spread } from './tiles.js';
 
 /** A copy of the sheet's picture; a drawn page is copied dot by dot. */
@@ -53,19 +53,47 @@ function countWords(plan) {
     : `It needs ${plan.tiles.length} sheets; each repeats 10 mm of the one before. Lay them over each other and tape them.`;
 }
 
-/** Sets the sheet of paper; constructed style sheets are younger than our oldest browser, so a rule is changed in place. */
-function setPage(plan) {
+/**
+ * Sets the sheet of paper; constructed style sheets are younger than our oldest browser, so rules are added in place.
+ * Pages that lie or have another margin get a page of their own name where the browser knows such; the first
+ * page's paper holds for all elsewhere.
+ */
+function setPage(plan, name) {
   const sheet = Array.from(document.styleSheets).find((one) => (one.href || '').endsWith('template.css'));
   const { wide, high } = plan.paper;
   const size = plan.lying ? `${high}mm ${wide}mm` : `${wide}mm ${high}mm`;
-  sheet.insertRule(`@page { size: ${size}; margin: ${plan.margin}mm; }`, sheet.cssRules.length);
+  sheet.insertRule(`@page ${name} { size: ${size}; margin: ${plan.margin}mm; }`, sheet.cssRules.length);
 }
 
-function layOut(sheet, title, paper) {
-  const plan = spread(sheet.widthMm, sheet.heightMm, PAPERS[paper]);
-  setPage(plan);
-  byId('sheets').replaceChildren(...sheetNodes(sheet, plan, title));
-  byId('sheet-count').textContent = countWords(plan);
+function allCountWords(plans) {
+  const tiles = plans.reduce((sum, plan) => sum + plan.tiles.length, 0);
+  return plans.length === 1 ? countWords(plans[0])
+    : `It has ${plans.length} pages, each at its true size; they need ${tiles} sheets and their rulers.`;
+}
+
+const pageName = (plan) => `${plan.lying ? 'lying' : 'upright'}-${plan.margin}`;
+
+function layOut(sheets, paper) {
+  const plans = sheets.map((sheet) => spread(sheet.widthMm, sheet.heightMm, PAPERS[paper]));
+  setPage(plans[0], '');
+  new Map(plans.map((plan) => [pageName(plan), plan])).forEach((plan, name) => {
+    try {
+      setPage(plan, name);
+    } catch (unknownRule) {
+      // An older browser has one paper for all pages; each template still has its true size.
+    }
+  });
+  byId('sheets').replaceChildren(...plans.flatMap((plan, at) => sheetNodes(sheets[at], plan, sheets[at].title).map((node) => {
+    node.style.page = pageName(plan);
+    return node;
+  })));
+  byId('sheet-count').textContent = allCountWords(plans);
+}
+
+/** The size of the first page; the others say theirs when they differ. */
+function sizeWords(sheets, unit) {
+  const words = (sheet) => `${length(sheet.widthMm, unit)} wide, ${length(sheet.heightMm, unit)} high${sheet.stated ? '' : ' (the file states no size)'}`;
+  return `${Array.from(new Set(sheets.map(words))).join('; ')}.`;
 }
 
 async function show() {
@@ -73,15 +101,15 @@ async function show() {
   const query = { e: place.get('e') || '', l: place.get('l') || '' };
   const [lesson, settings] = await Promise.all([get('api/lesson', query), loadSettings().catch(() => DEFAULTS)]);
   const paper = collectPapers(lesson).find((candidate) => candidate.id === place.get('a'));
-  const sheet = await templateSheet(address(paper.url), paper.mediaType, paper.title);
+  const sheets = await templateSheets(address(paper.url), paper.mediaType, paper.title);
   byId('title').textContent = paper.title;
   document.title = `${paper.title} · Lehrcase`;
-  byId('size').textContent = `${length(sheet.widthMm, settings.lengthUnit)} wide, ${length(sheet.heightMm, settings.lengthUnit)} high${sheet.stated ? '' : ' (the file states no size)'}.`;
+  byId('size').textContent = sizeWords(sheets, settings.lengthUnit);
   const choose = byId('paper-size');
   choose.append(...Object.entries(PAPERS).map(([id, one]) => el('option', { value: id }, one.title)));
   choose.value = settings.lengthUnit === 'in' ? 'letter' : 'a4';
-  choose.addEventListener('change', () => layOut(sheet, paper.title, choose.value));
-  layOut(sheet, paper.title, choose.value);
+  choose.addEventListener('change', () => layOut(sheets, choose.value));
+  layOut(sheets, choose.value);
   document.documentElement.dataset.shown = '';
 }
 

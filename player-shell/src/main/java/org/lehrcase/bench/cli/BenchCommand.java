@@ -28,6 +28,7 @@ import picocli.CommandLine.Mixin;
       LicenseCommand.class,
       CardCommand.class,
       LetterCommand.class,
+      DropCommand.class,
       CheckCommand.class,
       GetCommand.class,
       MergeCommand.class,

@@ -6,7 +6,6 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.lehrcase.bench.home.Bench;
-import org.lehrcase.bench.opening.DropPlace;
 import org.lehrcase.bench.opening.Dropped;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
@@ -28,7 +27,7 @@ final class MessageFile {
       throw new Trouble(
           TroubleCode.TOO_LARGE, file + " is too large to be a letter.", "Choose another file.");
     }
-    Dropped dropped = new DropPlace(bench.opening()).take(bytes);
+    Dropped dropped = bench.dropPlace().take(bytes);
     out.println(dropped.message());
     if (!dropped.next().isEmpty()) {
       out.println(dropped.next());

@@ -3,7 +3,6 @@ package org.lehrcase.bench.courses;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lehrcase.bench.store.EditionTable;
@@ -13,9 +12,9 @@ import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
 import org.lehrcase.core.course.Lesson;
-import org.lehrcase.core.edition.Correction;
+import org.lehrcase.core.course.PartRef;
 import org.lehrcase.core.edition.CorrectionNote;
-import org.lehrcase.core.edition.CorrectionShelf;
+import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.OpenedEdition;
 import org.lehrcase.core.id.AssetId;
@@ -32,6 +31,7 @@ public final class Courses implements Closeable {
   private final EditionFinder finder;
   private final EditionKeys keys;
   private final KeptCopies kept;
+  private final Corrections corrections;
   private final OpenFiles files = new OpenFiles();
   private final OpenEditions editions;
   private final DamageLog damage = new DamageLog();
@@ -44,12 +44,19 @@ public final class Courses implements Closeable {
    * @param roots the teachers met so far
    * @param places where sticks appear, and where lessons are kept
    * @param keys finds the key of an edition
+   * @param corrections what was corrected since
    */
-  public Courses(EditionTable table, KnownRoots roots, Places places, EditionKeys keys) {
+  public Courses(
+      EditionTable table,
+      KnownRoots roots,
+      Places places,
+      EditionKeys keys,
+      Corrections corrections) {
     this.table = table;
     this.kept = places.kept();
     this.finder = new EditionFinder(table, roots, places);
     this.keys = keys;
+    this.corrections = corrections;
     this.editions = new OpenEditions(table, finder, keys, files);
   }
 
@@ -150,23 +157,20 @@ public final class Courses implements Closeable {
     return new StudyLesson(readable, found, corrections(readable, lesson), damage);
   }
 
-  /** Corrections are sealed with the edition's key; without it there is nothing to show. */
   private List<CorrectionNote> corrections(OpenedEdition edition, LessonId lesson)
       throws VaultException, IOException {
-    List<Correction> sealed = CorrectionShelf.of(edition.folder());
-    List<CorrectionNote> notes = new ArrayList<>();
-    Optional<EditionKey> key = sealed.isEmpty() ? Optional.empty() : keys.keyOf(edition.folder());
-    if (key.isPresent()) {
-      try (EditionKey owned = key.get()) {
-        for (Correction correction : sealed) {
-          CorrectionNote note = correction.open(owned);
-          if (note.lesson().equals(lesson)) {
-            notes.add(note);
-          }
-        }
-      }
-    }
-    return notes;
+    return corrections.of(edition.folder()).stream()
+        .filter(note -> note.lesson().equals(lesson))
+        .toList();
+  }
+
+  /**
+   * Returns what was corrected since the editions were packed.
+   *
+   * @return the corrections of every edition
+   */
+  public Corrections corrections() {
+    return corrections;
   }
 
   /**

@@ -5,11 +5,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import org.lehrcase.bench.courses.Corrections;
 import org.lehrcase.bench.courses.Courses;
 import org.lehrcase.bench.courses.KeptCopies;
 import org.lehrcase.bench.courses.KnownRoots;
 import org.lehrcase.bench.courses.SearchRoots;
 import org.lehrcase.bench.laptop.Laptop;
+import org.lehrcase.bench.opening.CorrectionTray;
+import org.lehrcase.bench.opening.DropPlace;
 import org.lehrcase.bench.opening.Opening;
 import org.lehrcase.bench.store.StudyStore;
 import org.lehrcase.core.device.Traits;
@@ -52,8 +55,18 @@ public record Bench(
     Laptop laptop = new Laptop(store.laptop(), world.traits(), world.random());
     Opening opening = new Opening(store, roots, laptop, world.random());
     Courses.Places places = new Courses.Places(world.sticks(), new KeptCopies(home));
-    Courses courses = new Courses(store.editions(), roots, places, opening);
+    Corrections corrections = new Corrections(store.corrections(), opening);
+    Courses courses = new Courses(store.editions(), roots, places, opening, corrections);
     return new Bench(home, store, roots, laptop, opening, courses);
+  }
+
+  /**
+   * Returns the one place for everything that a buyer receives.
+   *
+   * @return the drop place of this bench
+   */
+  public DropPlace dropPlace() {
+    return new DropPlace(opening, new CorrectionTray(store, roots, courses));
   }
 
   @Override

@@ -20,14 +20,17 @@ public final class DropPlace {
   private static final int COSE_ARRAY = 0x84;
 
   private final Opening opening;
+  private final CorrectionTray corrections;
 
   /**
    * Passes on to the opening.
    *
    * @param opening takes licenses and letters
+   * @param corrections takes corrections
    */
-  public DropPlace(Opening opening) {
+  public DropPlace(Opening opening, CorrectionTray corrections) {
     this.opening = opening;
+    this.corrections = corrections;
   }
 
   /**
@@ -40,7 +43,7 @@ public final class DropPlace {
    */
   public Dropped take(byte[] file) throws VaultException, IOException {
     if (file.length > 0 && (file[0] & 0xff) == COSE_ARRAY) {
-      return takeFrontPage(file);
+      return CorrectionTray.isCorrection(file) ? corrections.accept(file) : takeFrontPage(file);
     }
     String text =
         file.length > 1 && (file[0] & 0xff) >= 0xfe
@@ -79,11 +82,7 @@ public final class DropPlace {
       case MOVE_LINK ->
           Dropped.refused(
               Kind.LINK, "This passes a place on.", "Use it on the laptop that asked for it.");
-      case CORRECTION ->
-          Dropped.refused(
-              Kind.CORRECTION,
-              "This is a correction to a lesson.",
-              "Put the file that your teacher sent into the folder \"corrections\" of the edition.");
+      case CORRECTION -> corrections.accept(message);
       case HELP_SLIP ->
           Dropped.refused(
               Kind.UNKNOWN,

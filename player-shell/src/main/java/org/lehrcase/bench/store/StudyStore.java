@@ -22,6 +22,8 @@ public final class StudyStore implements Closeable {
   private final EditionTable editions;
   private final PositionTable positions;
   private final SettingTable settings;
+  private final PieceTable pieces;
+  private final CorrectionTable corrections;
 
   private StudyStore(Database database, Clock clock) {
     this.database = database;
@@ -32,6 +34,8 @@ public final class StudyStore implements Closeable {
     this.editions = new EditionTable(database, clock);
     this.positions = new PositionTable(database, clock);
     this.settings = new SettingTable(database);
+    this.pieces = new PieceTable(database, clock);
+    this.corrections = new CorrectionTable(database, clock);
   }
 
   /**
@@ -123,6 +127,24 @@ public final class StudyStore implements Closeable {
    */
   public SettingTable settings() {
     return settings;
+  }
+
+  /**
+   * Returns the student's pieces.
+   *
+   * @return the table
+   */
+  public PieceTable pieces() {
+    return pieces;
+  }
+
+  /**
+   * Returns the corrections that came by themselves.
+   *
+   * @return the table
+   */
+  public CorrectionTable corrections() {
+    return corrections;
   }
 
   @Override

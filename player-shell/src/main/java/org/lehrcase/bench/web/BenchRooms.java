@@ -55,6 +55,7 @@ public final class BenchRooms implements AutoCloseable {
           return new JsonObject();
         });
     new StudyQuestions(bench).addTo(api);
+    new PieceQuestions(bench.store().pieces()).addTo(api);
     new OpeningQuestions(bench, jobs).addTo(api);
     new CopyQuestions(bench, jobs).addTo(api);
     HelpSlips slips = new HelpSlips(bench, service.version());

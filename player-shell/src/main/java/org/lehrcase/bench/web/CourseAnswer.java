@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.lehrcase.bench.courses.FilmLengths;
+import org.lehrcase.bench.courses.Poster;
 import org.lehrcase.bench.home.Bench;
 import org.lehrcase.bench.store.EditionTable.KnownEdition;
 import org.lehrcase.bench.trouble.Trouble;
@@ -15,6 +17,7 @@ import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
 import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.course.Lesson;
+import org.lehrcase.core.edition.CorrectionNote;
 import org.lehrcase.core.edition.EditionCheck;
 import org.lehrcase.core.edition.EditionTitle;
 import org.lehrcase.core.edition.FolderReport;
@@ -30,9 +33,11 @@ final class CourseAnswer {
 
   private final Bench bench;
   private final KnownEdition known;
+  private final FilmLengths.Visit lengths;
 
-  CourseAnswer(Bench bench, KnownEdition known) {
+  CourseAnswer(Bench bench, KnownEdition known, FilmLengths.Visit lengths) {
     this.bench = bench;
+    this.lengths = lengths;
     this.known = known;
   }
 
@@ -88,6 +93,21 @@ final class CourseAnswer {
       lessons.add(lesson);
     }
     course.add("lessons", lessons);
+    course.add("corrections", corrections(edition));
+  }
+
+  private JsonArray corrections(OpenedEdition edition) throws IOException {
+    JsonArray corrections = new JsonArray();
+    try {
+      for (CorrectionNote note : bench.courses().corrections().of(edition.folder())) {
+        edition
+            .lesson(note.lesson())
+            .ifPresent(lesson -> corrections.add(LessonAnswer.correction(note, lesson)));
+      }
+    } catch (VaultException e) {
+      LOG.info("could not read corrections id={} reason={}", known.id(), e.getMessage());
+    }
+    return corrections;
   }
 
   private JsonObject lesson(
@@ -110,7 +130,10 @@ final class CourseAnswer {
     lesson.addProperty("damaged", met + report.count(PartState.DAMAGED));
     lesson.addProperty("positionSeconds", position(readable));
     readable
-        .flatMap(l -> l.assets(AssetRole.IMAGE).filter(edition::isHere).findFirst())
+        .map(l -> lengths.of(edition, l))
+        .ifPresent(s -> s.ifPresent(v -> lesson.addProperty("durationSeconds", v)));
+    readable
+        .flatMap(l -> Poster.of(l, edition::isHere))
         .ifPresent(i -> lesson.addProperty("poster", "media/" + known.id() + "/" + i.id()));
     return lesson;
   }

@@ -149,14 +149,22 @@ final class LessonAnswer {
   private JsonArray corrections() {
     JsonArray corrections = new JsonArray();
     for (CorrectionNote note : study.corrections()) {
-      JsonObject one = new JsonObject();
-      one.addProperty(note.pin() == CorrectionPin.PAGE ? "page" : "atMillis", note.position());
-      note.asset().ifPresent(asset -> one.addProperty("asset", asset.hex()));
-      one.addProperty("text", note.text());
-      one.addProperty("day", note.day().toString());
-      corrections.add(one);
+      corrections.add(correction(note, lesson));
     }
     return corrections;
+  }
+
+  /** Answers one correction; the start page lists it with its lesson. */
+  static JsonObject correction(CorrectionNote note, Lesson lesson) {
+    JsonObject one = new JsonObject();
+    one.addProperty("lesson", lesson.id().hex());
+    one.addProperty("number", lesson.number());
+    one.addProperty("title", lesson.title());
+    one.addProperty(note.pin() == CorrectionPin.PAGE ? "page" : "atMillis", note.position());
+    note.asset().ifPresent(asset -> one.addProperty("asset", asset.hex()));
+    one.addProperty("text", note.text());
+    one.addProperty("day", note.day().toString());
+    return one;
   }
 
   /** Damage of the films: whole segments, in bytes of the clear film. */

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.lehrcase.bench.home.Bench;
-import org.lehrcase.bench.opening.DropPlace;
 import org.lehrcase.bench.opening.Dropped;
 import org.lehrcase.bench.store.EditionTable.KnownEdition;
 import org.lehrcase.bench.trouble.Trouble;
@@ -53,8 +52,9 @@ final class OpeningQuestions {
   }
 
   private JsonElement drop(Ask ask) throws Trouble, VaultException, IOException {
-    Dropped dropped = new DropPlace(bench.opening()).take(ask.file());
-    if (dropped.outcome() == Dropped.Outcome.ACCEPTED) {
+    Dropped dropped = bench.dropPlace().take(ask.file());
+    boolean opens = dropped.kind() != Dropped.Kind.CORRECTION;
+    if (opens && dropped.outcome() == Dropped.Outcome.ACCEPTED) {
       bench.courses().forgetAll();
     }
     JsonObject answer = new JsonObject();

@@ -7,6 +7,7 @@ import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import org.lehrcase.bench.courses.FilmLengths;
 import org.lehrcase.bench.courses.KnownRoots;
 import org.lehrcase.bench.home.Bench;
 import org.lehrcase.bench.store.EditionTable.KnownEdition;
@@ -18,7 +19,10 @@ import org.lehrcase.core.license.License;
 /** Answers what the start page shows. */
 final class StateAnswer {
   private final Bench bench;
+  private static final long MEASURE_MILLIS = 150;
+
   private final String version;
+  private final FilmLengths lengths = new FilmLengths();
 
   StateAnswer(Bench bench, String version) {
     this.bench = bench;
@@ -29,7 +33,9 @@ final class StateAnswer {
     JsonObject state = new JsonObject();
     state.addProperty("version", version);
     state.addProperty("home", bench.home().toString());
-    state.add("courses", courses());
+    FilmLengths.Visit visit = lengths.visit(MEASURE_MILLIS);
+    state.add("courses", courses(visit));
+    state.addProperty("measuring", visit.isUnfinished());
     state.add("licenses", licenses());
     state.add("laptop", laptop());
     JsonObject waiting = new JsonObject();
@@ -40,13 +46,13 @@ final class StateAnswer {
     return state;
   }
 
-  private JsonArray courses() throws VaultException, IOException {
+  private JsonArray courses(FilmLengths.Visit visit) throws VaultException, IOException {
     boolean shut = bench.opening().isShut();
     JsonArray courses = new JsonArray();
     List<KnownEdition> known = bench.courses().known();
     for (KnownEdition edition : known) {
       if (known.stream().noneMatch(other -> replaces(other, edition))) {
-        courses.add(new CourseAnswer(bench, edition).answer(shut));
+        courses.add(new CourseAnswer(bench, edition, visit).answer(shut));
       }
     }
     return courses;

@@ -207,7 +207,7 @@ class OpeningTest {
   void whatIsDroppedIsRecognisedByContentOnly() throws Exception {
     License license = shop.sell("Robin Invented");
     try (Bench bench = bench("home", MINE)) {
-      DropPlace place = new DropPlace(bench.opening());
+      DropPlace place = bench.dropPlace();
       String quoted = MessageText.of(license).replaceAll("(?m)^", "> ");
       Dropped first = place.take(bytes("Hello,\n\n" + quoted + "\nBye\n"));
       assertThat(first.kind()).isEqualTo(Kind.LICENSE);

@@ -6,12 +6,16 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
@@ -26,6 +30,8 @@ import org.lehrcase.bench.fixture.TinyShop;
 import org.lehrcase.bench.home.Bench;
 import org.lehrcase.core.course.Asset;
 import org.lehrcase.core.course.AssetRole;
+import org.lehrcase.core.edition.CorrectionNote;
+import org.lehrcase.core.edition.CorrectionPin;
 import org.lehrcase.core.license.License;
 
 /** A whole course through the real server: what the pages ask, and what sticks do to it. */
@@ -120,6 +126,57 @@ class CourseWireTest {
     JsonArray lessons = course().getAsJsonArray("lessons");
     assertThat(lessons.get(0).getAsJsonObject().get("playable").getAsBoolean()).isTrue();
     assertThat(lessons.get(1).getAsJsonObject().get("playable").getAsBoolean()).isFalse();
+  }
+
+  @Test
+  void aDroppedCorrectionStandsInTheLessonAndInTheCourse() throws Exception {
+    own();
+    CorrectionNote note =
+        new CorrectionNote(
+            edition.second().id(),
+            CorrectionPin.TIME,
+            1500,
+            Optional.empty(),
+            "Mix it 2:1.",
+            LocalDate.of(2026, 3, 1));
+    byte[] message = shop.correct(edition.id(), note).toBytes();
+    JsonObject dropped = json(page.drop(message, "CORRECTION"));
+    assertThat(dropped.get("outcome").getAsString()).isEqualTo("accepted");
+    for (JsonObject from : List.of(json(lessonAnswer()), course())) {
+      JsonObject shown = from.getAsJsonArray("corrections").get(0).getAsJsonObject();
+      assertThat(shown.get("text").getAsString()).isEqualTo("Mix it 2:1.");
+      assertThat(shown.get("atMillis").getAsLong()).isEqualTo(1500);
+      assertThat(shown.get("number").getAsInt()).isEqualTo(2);
+      assertThat(shown.get("lesson").getAsString()).isEqualTo(edition.second().id().hex());
+    }
+    assertThat(json(page.drop(message, "CORRECTION")).get("outcome").getAsString())
+        .isEqualTo("known");
+  }
+
+  @Test
+  void theLengthOfAFilmIsSaidWhereItStatesOne() throws Exception {
+    byte[] moving =
+        ByteBuffer.allocate(8 + 108)
+            .putInt(116)
+            .putInt(0x6d6f6f76)
+            .putInt(108)
+            .putInt(0x6d766864)
+            .putInt(16 + 12, 1000)
+            .putInt(16 + 16, 754_000)
+            .array();
+    edition =
+        shop.pack(
+            folder.resolve("stick-two/Next"),
+            new TinyShop.Files2(
+                moving, TinyPdf.pages(1), "# Far".getBytes(StandardCharsets.UTF_8)));
+    own();
+    JsonObject state = json(page.get("api/state"));
+    JsonArray lessons =
+        state.getAsJsonArray("courses").get(0).getAsJsonObject().getAsJsonArray("lessons");
+    assertThat(lessons.get(0).getAsJsonObject().has("durationSeconds")).isFalse();
+    assertThat(lessons.get(1).getAsJsonObject().get("durationSeconds").getAsDouble())
+        .isEqualTo(754.0);
+    assertThat(state.get("measuring").getAsBoolean()).isFalse();
   }
 
   @Test
