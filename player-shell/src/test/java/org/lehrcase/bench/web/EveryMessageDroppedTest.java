@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -112,7 +113,7 @@ class EveryMessageDroppedTest {
   }
 
   @ParameterizedTest(name = "a {0} without armor")
-  @EnumSource(MessageType.class)
+  @EnumSource(value = MessageType.class, mode = EnumSource.Mode.EXCLUDE, names = "CORRECTION")
   void aMessageWithoutArmorIsAtMostAFrontPage(MessageType is) throws Exception {
     RawClient.Answer answer = drop(messages.get(is));
     assertRefused(answer);
@@ -120,10 +121,16 @@ class EveryMessageDroppedTest {
         .isEqualTo(is == MessageType.FRONT_PAGE);
   }
 
+  @Test
+  void aGenuineCorrectionIsKeptAndOpensNothing() throws Exception {
+    assertThat(drop(messages.get(MessageType.CORRECTION)).text()).contains("\"accepted\"");
+    assertThat(owned()).isEqualTo(before).endsWith(" 403");
+  }
+
   @ParameterizedTest(name = "a {0}")
   @EnumSource(
       value = ArmorKind.class,
-      names = {"LAPTOP_CARD", "MOVE_ASK", "MOVE_LINK", "CORRECTION"})
+      names = {"LAPTOP_CARD", "MOVE_ASK", "MOVE_LINK"})
   void whatBelongsElsewhereIsRecognisedAndNotKept(ArmorKind kind) throws Exception {
     byte[] message = messages.get(EveryMessage.typeIn(kind).orElseThrow());
     RawClient.Answer answer =
