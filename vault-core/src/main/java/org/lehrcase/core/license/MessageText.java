@@ -113,7 +113,8 @@ public final class MessageText {
     List<String> sentences =
         List.of(
             "This file passes a place on to the new laptop.",
-            "What to do: bring it to the laptop that asked. It opens nothing on any other machine.");
+            "What to do: bring it to the laptop that asked. It opens nothing on any other"
+                + " machine.");
     return armored(ArmorKind.MOVE_LINK, sentences, link.toBytes());
   }
 
