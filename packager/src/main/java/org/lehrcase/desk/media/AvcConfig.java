@@ -12,6 +12,9 @@ final class AvcConfig {
   private static final Set<Integer> HIGH_PROFILES =
       Set.of(100, 110, 122, 244, 44, 83, 86, 118, 128, 138, 139, 134, 135);
 
+  /** What stands before the first parameter set, its length included. */
+  private static final int HEAD_BYTES = 8;
+
   private final Slice record;
 
   AvcConfig(Slice record) {
@@ -27,7 +30,7 @@ final class AvcConfig {
   /** Returns bit depth, chroma and interlacing for frames of the given size. */
   PictureFormat format(int width, int height) throws MediaException {
     var profile = record.u8(1);
-    if ((record.u8(5) & 0x1f) == 0) {
+    if (record.size() < HEAD_BYTES || (record.u8(5) & 0x1f) == 0) {
       return byProfile(profile, width, height);
     }
     var set = unescaped(record.slice(8, record.u16(6)));

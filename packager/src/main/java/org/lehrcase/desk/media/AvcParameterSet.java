@@ -21,6 +21,7 @@ final class AvcParameterSet {
     bits.bits(HEAD_BITS);
     bits.exp(); // seq_parameter_set_id
     int depth = 8;
+    int lists = 0;
     var chroma = Chroma.HALF;
     if (high) {
       int idc = bits.exp();
@@ -30,10 +31,22 @@ final class AvcParameterSet {
       chroma = Chroma.ofIdc(idc);
       depth += bits.exp();
       bits.exp(); // bit_depth_chroma_minus8
-      bits.bit(); // qpprime_y_zero_transform_bypass_flag
-      skipScaling(idc == 3 ? 12 : 8);
+      lists = idc == 3 ? 12 : 8;
     }
-    return new PictureFormat(width, height, depth, chroma, isInterlaced());
+    return new PictureFormat(width, height, depth, chroma, saysInterlaced(lists));
+  }
+
+  /** A set that ends before the flag says nothing of it; what came before it still holds. */
+  private boolean saysInterlaced(int scalingLists) {
+    try {
+      if (high) {
+        bits.bit(); // qpprime_y_zero_transform_bypass_flag
+        skipScaling(scalingLists);
+      }
+      return isInterlaced();
+    } catch (MediaException e) {
+      return false;
+    }
   }
 
   /** 7.3.2.1.1.1: a matrix ends early when its next scale becomes 0. */

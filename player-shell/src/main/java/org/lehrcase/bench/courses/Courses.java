@@ -12,15 +12,12 @@ import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
 import org.lehrcase.core.course.Lesson;
-import org.lehrcase.core.course.PartRef;
 import org.lehrcase.core.edition.CorrectionNote;
-import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.OpenedEdition;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LessonId;
-import org.lehrcase.core.keys.EditionKey;
 
 /**
  * The known editions: brought in, found again by id, opened, and their files. Opened editions stay
