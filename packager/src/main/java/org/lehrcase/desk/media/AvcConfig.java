@@ -30,11 +30,12 @@ final class AvcConfig {
   /** Returns bit depth, chroma and interlacing for frames of the given size. */
   PictureFormat format(int width, int height) throws MediaException {
     var profile = record.u8(1);
-    if (record.size() < HEAD_BYTES || (record.u8(5) & 0x1f) == 0) {
+    boolean high = HIGH_PROFILES.contains(profile);
+    if (!high && record.size() < HEAD_BYTES || (record.u8(5) & 0x1f) == 0) {
       return byProfile(profile, width, height);
     }
     var set = unescaped(record.slice(8, record.u16(6)));
-    return new AvcParameterSet(set, HIGH_PROFILES.contains(profile)).format(width, height);
+    return new AvcParameterSet(set, high).format(width, height);
   }
 
   /** Without a parameter set in the index the profile only says what is allowed at most. */

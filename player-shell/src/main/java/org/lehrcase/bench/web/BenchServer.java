@@ -20,6 +20,10 @@ public final class BenchServer implements AutoCloseable {
   private static final int HEADER_BYTES = 8 << 10;
   private static final int MAX_CONNECTIONS = 64;
   private static final long IDLE_MILLIS = 120_000;
+
+  /** Room for sixteen segments, so that one is opened while others are still on their way. */
+  private static final int SEND_BUFFER_BYTES = 1 << 20;
+
   private static final String LOOPBACK = "127.0.0.1";
 
   private final Server server;
@@ -51,6 +55,7 @@ public final class BenchServer implements AutoCloseable {
     connector.setHost(LOOPBACK);
     connector.setPort(port);
     connector.setIdleTimeout(IDLE_MILLIS);
+    connector.setAcceptedSendBufferSize(SEND_BUFFER_BYTES);
     server.addConnector(connector);
     server.addBean(new ConnectionLimit(MAX_CONNECTIONS, connector));
     server.setErrorHandler(BenchServer::plainError);
