@@ -13,6 +13,7 @@ import { connectControls } from './controls.js';
 import { connectStrip } from './strip.js';
 import { connectPosition } from './position.js';
 import { connectRecovery } from './recovery.js';
+import { connectLight } from './light.js';
 import { connectKeys } from './keys.js';
 import { connectMenu } from './menu.js';
 import { connectTitle } from './title.js';
@@ -58,6 +59,7 @@ function begin(store, lesson, settings) {
   connectCorrections(store);
   connectPosition(store);
   connectRecovery(store, fetchLesson);
+  connectLight(store);
   connectKeys(store);
   connectMenu(store);
 }

@@ -1,5 +1,6 @@
 import { address } from '../api.js';
 import { byId, el } from '../dom.js';
+import { preferredRendition, rememberRendition } from './light.js';
 
 export const SPEEDS = [0.25, 0.5, 0.75, 1, 1.25, 1.5, 2];
 const FRAME_SECONDS = 1 / 25;
@@ -47,6 +48,7 @@ export const playerEffects = {
     const at = video().currentTime;
     const wasPaused = video().paused;
     load(state.lesson.video.find((one) => one.rendition === detail), at);
+    rememberRendition(detail);
     if (!wasPaused) {
       video().play().catch(() => undefined);
     }
@@ -103,5 +105,5 @@ export function connectPlayer(store) {
     return;
   }
   setSpeed(speed);
-  load(lesson.video[0], startingPoint(lesson));
+  load(preferredRendition(lesson.video), startingPoint(lesson));
 }

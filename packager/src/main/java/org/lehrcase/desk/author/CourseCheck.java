@@ -37,6 +37,18 @@ public final class CourseCheck {
     return new CourseCheck(course).check();
   }
 
+  /**
+   * Checks one film as every film of a course is checked.
+   *
+   * @param film a film that is to be packed
+   * @return what is wrong or doubtful, and notes
+   */
+  public static List<Finding> film(SourceAsset film) {
+    var findings = new ArrayList<Finding>();
+    new FilmCheck(film, findings).run();
+    return findings;
+  }
+
   private CourseReport check() {
     var films = new ArrayList<Film>();
     var bytes = 0L;

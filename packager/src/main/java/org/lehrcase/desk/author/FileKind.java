@@ -18,6 +18,9 @@ record FileKind(AssetRole role, String mediaType) {
       Pattern.compile(
           "\\.([a-z]{2,3}(?:-[a-z0-9]{2,8}){0,3})\\.(?:vtt|srt)$", Pattern.CASE_INSENSITIVE);
 
+  /** The ending of a light copy of the film with the same stem. */
+  static final String LIGHT_MP4 = ".light.mp4";
+
   /** Endings, the more telling ones first. */
   private static final List<Ending> ENDINGS =
       List.of(
@@ -30,6 +33,7 @@ record FileKind(AssetRole role, String mediaType) {
           new Ending(".materials.csv", AssetRole.MATERIALS_LIST, "text/csv"),
           new Ending(".layers.yaml", AssetRole.LAYER_PLAN, "application/yaml"),
           new Ending(".fault.md", AssetRole.FAULT_CARD, "text/markdown"),
+          new Ending(LIGHT_MP4, AssetRole.VIDEO, "video/mp4"),
           new Ending(".mp4", AssetRole.VIDEO, "video/mp4"),
           new Ending(".m4v", AssetRole.VIDEO, "video/mp4"),
           new Ending(".mov", AssetRole.VIDEO, "video/mp4"),

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.course.MomentTarget;
+import org.lehrcase.core.course.Rendition;
 
 /** Checks the files of one lesson, alone and against each other. */
 final class LessonCheck {
@@ -82,7 +83,8 @@ final class LessonCheck {
   }
 
   private void reportManyFilms() {
-    var films = lesson.assets(AssetRole.VIDEO).toList();
+    var films =
+        lesson.assets(AssetRole.VIDEO).filter(f -> f.rendition() != Rendition.LIGHT).toList();
     if (films.size() > 1) {
       findings.add(
           Finding.doubt(

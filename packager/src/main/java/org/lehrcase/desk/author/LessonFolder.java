@@ -2,7 +2,6 @@ package org.lehrcase.desk.author;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,7 +50,7 @@ final class LessonFolder {
         asset(entry).ifPresent(assets::add);
       }
     }
-    assets.sort(Comparator.comparing(SourceAsset::role));
+    assets = new ArrayList<>(new LightPairs(assets, findings).paired());
     if (assets.isEmpty()) {
       findings.add(
           Finding.error(

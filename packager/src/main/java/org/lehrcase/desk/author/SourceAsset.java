@@ -3,6 +3,7 @@ package org.lehrcase.desk.author;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.lehrcase.core.course.AssetRole;
+import org.lehrcase.core.course.Rendition;
 import org.lehrcase.core.seal.ByteSource;
 import org.lehrcase.core.seal.FileSource;
 import org.lehrcase.desk.media.FastStart;
@@ -16,9 +17,29 @@ import org.lehrcase.desk.media.MediaException;
  * @param role what the file is for
  * @param mediaType media type under which a browser is to receive it, without parameters
  * @param language BCP 47 tag of captions, empty if the name says none or the file has no language
+ * @param rendition in which copies of the edition the file travels
  */
 public record SourceAsset(
-    Path file, String place, AssetRole role, String mediaType, String language) {
+    Path file,
+    String place,
+    AssetRole role,
+    String mediaType,
+    String language,
+    Rendition rendition) {
+
+  /** Describes a file that belongs to every copy. */
+  public SourceAsset(Path file, String place, AssetRole role, String mediaType, String language) {
+    this(file, place, role, mediaType, language, Rendition.COMMON);
+  }
+
+  /**
+   * Returns the same file as one of two forms.
+   *
+   * @param form in which copies it travels
+   */
+  public SourceAsset as(Rendition form) {
+    return new SourceAsset(file, place, role, mediaType, language, form);
+  }
 
   /**
    * Returns the name to show, fit for the contents: form C, no control characters, not too long.

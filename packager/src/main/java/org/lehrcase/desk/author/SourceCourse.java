@@ -23,6 +23,15 @@ public record SourceCourse(
     findings = List.copyOf(findings);
   }
 
+  /**
+   * Returns the same course with other lessons.
+   *
+   * @param others its lessons, in order of their numbers
+   */
+  public SourceCourse with(List<SourceLesson> others) {
+    return new SourceCourse(folder, facts, others, findings);
+  }
+
   /** Returns the id of the series. */
   public String series() {
     return facts.series();

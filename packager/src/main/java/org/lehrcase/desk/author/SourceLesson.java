@@ -29,6 +29,15 @@ public record SourceLesson(
     moments = List.copyOf(moments);
   }
 
+  /**
+   * Returns the same lesson with other files.
+   *
+   * @param others its files, in order
+   */
+  public SourceLesson with(List<SourceAsset> others) {
+    return new SourceLesson(number, folder, facts, open, others, moments);
+  }
+
   /** Returns the title, fit for the contents. */
   public String title() {
     return facts.title();

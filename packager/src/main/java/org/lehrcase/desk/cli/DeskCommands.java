@@ -41,6 +41,7 @@ public final class DeskCommands implements Runnable {
         .addSubcommand(new RecoverCommand(surroundings))
         .addSubcommand(new CheckCommand())
         .addSubcommand(new PackCommand(surroundings))
+        .addSubcommand(new LightFilmsCommand(surroundings))
         .addSubcommand(new CorrectCommand(surroundings))
         .addSubcommand(new LicenseCommand(surroundings))
         .addSubcommand(new AnswerCommand(surroundings))

@@ -54,7 +54,7 @@ final class Failures implements IExecutionExceptionHandler {
     return switch (reason) {
       case COURSE_HAS_ERRORS -> ExitCode.COURSE_HAS_ERRORS;
       case NO_SPACE -> ExitCode.FILES;
-      case TARGET_TAKEN, CHANGED_MEANWHILE -> ExitCode.REFUSED;
+      case TARGET_TAKEN, CHANGED_MEANWHILE, NO_LIGHT_FILM -> ExitCode.REFUSED;
     };
   }
 

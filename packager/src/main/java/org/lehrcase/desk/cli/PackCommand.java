@@ -50,6 +50,8 @@ final class PackCommand implements Callable<Integer> {
       description = "Also makes, in this folder, a folder with only what is new.")
   private @Nullable Path changesOnly;
 
+  @Mixin private LightOptions light;
+
   @Option(
       names = "--new-lesson",
       split = ",",
@@ -74,9 +76,13 @@ final class PackCommand implements Callable<Integer> {
             course,
             out,
             Optional.ofNullable(changesOnly),
+            light.folder(),
             declared == null ? Set.of() : Set.copyOf(declared));
     PackProgress progress = new PackProgress(spec.commandLine().getErr(), System::nanoTime);
-    PackResult result = new Packer(desk, keys, surroundings.random(), progress).pack(wish);
+    PackResult result =
+        new Packer(desk, keys, surroundings.random(), progress)
+            .with(light.forms(desk, progress))
+            .pack(wish);
     tell(result);
     return ExitCode.DONE;
   }
@@ -87,6 +93,7 @@ final class PackCommand implements Callable<Integer> {
     console.println("number " + result.number());
     console.println("folder " + result.folder());
     result.changes().ifPresent(folder -> console.println("changes " + folder));
+    result.light().ifPresent(folder -> console.println("light " + folder));
     result.news().forEach(console::println);
     if (result.news().isEmpty()) {
       console.println("nothing is new since edition " + result.number() + "; no edition was made");

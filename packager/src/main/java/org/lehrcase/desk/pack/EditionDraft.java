@@ -9,7 +9,6 @@ import org.lehrcase.core.course.Contents;
 import org.lehrcase.core.course.Lesson;
 import org.lehrcase.core.course.Moment;
 import org.lehrcase.core.course.PartRef;
-import org.lehrcase.core.course.Rendition;
 import org.lehrcase.core.edition.OutlineEntry;
 import org.lehrcase.core.edition.PartEntry;
 import org.lehrcase.core.id.AssetId;
@@ -81,12 +80,15 @@ final class EditionDraft {
       refs.add(ref);
       parts.add(
           new PartEntry(
-              lesson.entry().folder(), ref.address(), part.sealedBytes(), Rendition.COMMON));
+              lesson.entry().folder(),
+              ref.address(),
+              part.sealedBytes(),
+              file.source().rendition()));
     }
     return new Asset(
         file.id(),
         file.source().role(),
-        Rendition.COMMON,
+        file.source().rendition(),
         file.source().name(),
         file.source().mediaType(),
         file.source().language(),

@@ -15,7 +15,9 @@ public final class PackException extends Exception {
     /** Something else lies where the edition would appear. */
     TARGET_TAKEN,
     /** A file of the course was changed while it was packed. */
-    CHANGED_MEANWHILE
+    CHANGED_MEANWHILE,
+    /** A light copy of a film could not be made. */
+    NO_LIGHT_FILM
   }
 
   /**

@@ -3,7 +3,10 @@ package org.lehrcase.desk.pack;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.lehrcase.core.course.AssetRole;
+import org.lehrcase.core.course.Rendition;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.id.LessonId;
 import org.lehrcase.desk.pack.KnownPart.KnownFile;
@@ -39,6 +42,22 @@ final class PackNews {
       news.add("changed: titles, moments or order only");
     }
     return news;
+  }
+
+  /** Says so if the edition before had light films and this one has none. */
+  static Optional<String> lightLeftOut(PackPlan plan, PackMemory before) {
+    boolean has =
+        plan.lessons().stream()
+            .flatMap(lesson -> lesson.files().stream())
+            .anyMatch(file -> file.source().rendition() == Rendition.LIGHT);
+    boolean had =
+        before.parts().keySet().stream()
+            .anyMatch(f -> f.name().endsWith(".light.mp4") && f.role() == AssetRole.VIDEO);
+    return had && !has
+        ? Optional.of(
+            "The edition before has light films and this one has none; pack with --light to keep"
+                + " them.")
+        : Optional.empty();
   }
 
   private static void add(List<String> news, PlannedFile file, Set<AssetId> knownFiles) {

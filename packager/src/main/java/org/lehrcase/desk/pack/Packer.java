@@ -19,6 +19,7 @@ import org.lehrcase.desk.home.DeskHome;
 import org.lehrcase.desk.home.DeskKeys;
 import org.lehrcase.desk.pack.PackPlan.PlannedLesson;
 import org.lehrcase.desk.pack.PackPlan.PlannedPart;
+import org.lehrcase.desk.pack.PackResult.Splits;
 import org.lehrcase.desk.sales.EditionEntry;
 
 /**
@@ -33,6 +34,7 @@ public final class Packer {
   private final SecureRandom random;
   private final PackDisk disk;
   private final PackListener listener;
+  private CourseForms forms = CourseForms.AS_IT_IS;
 
   /**
    * Works with an open desk.
@@ -55,6 +57,17 @@ public final class Packer {
   }
 
   /**
+   * Packs the films of the course in further forms too.
+   *
+   * @param further makes them, before anything is packed
+   * @return this packer
+   */
+  public Packer with(CourseForms further) {
+    forms = further;
+    return this;
+  }
+
+  /**
    * Packs the next edition, or goes on with the one that an earlier pack began.
    *
    * @param wish what to pack and where
@@ -69,7 +82,7 @@ public final class Packer {
     if (!report.packable()) {
       throw CourseErrors.refusal(report);
     }
-    SourceCourse course = report.course();
+    SourceCourse course = forms.of(report.course());
     try (MemoryKey memoryKey = MemoryKey.of(keys.master(0))) {
       PackShelf shelf = new PackShelf(home, memoryKey, course.series());
       finishEarlier(shelf);
@@ -94,6 +107,7 @@ public final class Packer {
     requireFree(job.target());
     announce(plan, job);
     plan.notes().forEach(listener::say);
+    PackNews.lightLeftOut(plan, before).ifPresent(listener::say);
     begin(job, course, plan, shelf);
     PartWork work = new PartWork(job.staging(), journal, disk, random);
     Map<PlannedPart, PartRef> finished = work.run(plan, lastFolder, listener);
@@ -101,9 +115,9 @@ public final class Packer {
     disk.move(job.staging(), job.target());
     shelf.dropJob();
     List<String> news = last.isEmpty() ? List.of("first edition") : PackNews.of(plan, before);
-    Optional<Path> changes = changes(wish, job.target(), front, before);
+    Splits splits = new SplitFolders(disk, wish).make(job.target(), front, before);
     return new PackResult(
-        job.edition(), job.number(), job.target(), changes, news, work.copiedBytes());
+        job.edition(), job.number(), job.target(), splits, news, work.copiedBytes());
   }
 
   /** Finishes an edition that was whole and entered when the program ended. */
@@ -186,20 +200,9 @@ public final class Packer {
     List<EditionEntry> all = home.book().editions().of(last.series());
     Optional<EditionId> earlier =
         all.size() < 2 ? Optional.empty() : Optional.of(all.get(all.size() - 2).id());
-    Optional<Path> changes = changes(wish, at, folder.frontPage(), shelf.memoryOf(earlier));
-    return new PackResult(last.id(), last.number(), at, changes, List.of(), 0);
-  }
-
-  private Optional<Path> changes(PackWish wish, Path edition, FrontPage front, PackMemory before)
-      throws IOException, PackException {
-    if (wish.changesOnly().isEmpty()) {
-      return Optional.empty();
-    }
-    disk.folder(wish.changesOnly().get());
-    Path target = wish.changesOnly().get().resolve(edition.getFileName() + "-changes");
-    requireFree(target);
-    new ChangesFolder(disk).write(edition, front, before, target);
-    return Optional.of(target);
+    PackMemory before = shelf.memoryOf(earlier);
+    Splits splits = new SplitFolders(disk, wish).make(at, folder.frontPage(), before);
+    return new PackResult(last.id(), last.number(), at, splits, List.of(), 0);
   }
 
   private void announce(PackPlan plan, PackJob job) throws IOException, PackException {
@@ -227,7 +230,7 @@ public final class Packer {
     }
   }
 
-  private static void requireFree(Path target) throws PackException {
+  static void requireFree(Path target) throws PackException {
     if (Files.exists(target)) {
       throw new PackException(
           PackException.Reason.TARGET_TAKEN,

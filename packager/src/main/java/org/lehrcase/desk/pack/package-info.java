@@ -4,7 +4,7 @@
  *
  * <p>What must be remembered for the next edition (which part came from which bytes, and its key)
  * stays in the desk's home, the keys wrapped under a key of their own. Nothing here decides what a
- * course folder means, and no clear byte of a course is written anywhere.
+ * course folder means, and no clear byte of a course is written here.
  */
 @NullMarked
 package org.lehrcase.desk.pack;

@@ -4,37 +4,34 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.lehrcase.core.edition.EditionLayout;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.PartEntry;
-import org.lehrcase.core.id.PartAddress;
 
 /**
- * A folder with the whole front page, contents and keys of an edition, and of its parts only those
- * that the edition before does not have: small enough to send, and merged with the older copy by
- * the bench.
+ * A folder with the whole front page, contents and keys of an edition, and of its parts only some:
+ * those that the edition before does not have, small enough to send and merged with the older copy
+ * by the bench; or all but the large films, complete with the light ones.
  */
-final class ChangesFolder {
+final class PartialFolder {
   private final PackDisk disk;
 
-  ChangesFolder(PackDisk disk) {
+  PartialFolder(PackDisk disk) {
     this.disk = disk;
   }
 
   /** Makes the folder; it appears as a whole. */
-  void write(Path edition, FrontPage front, PackMemory before, Path target) throws IOException {
+  void write(Path edition, FrontPage front, Predicate<PartEntry> wanted, Path target)
+      throws IOException {
     Path staging = target.resolveSibling("." + target.getFileName() + ".packing");
     StagingSweep sweep = new StagingSweep(disk);
     sweep.removeAll(staging);
     disk.folder(staging);
-    Set<PartAddress> old = new HashSet<>();
-    before.parts().values().forEach(ps -> ps.forEach(p -> old.add(p.ref().address())));
     for (PartEntry part : front.facts().parts()) {
-      if (!old.contains(part.address())) {
+      if (wanted.test(part)) {
         String folder = EditionLayout.folderName(part.folder());
         copyPart(edition.resolve(folder), staging.resolve(folder), part);
       }
