@@ -51,7 +51,7 @@ final class LightFilmsCommand implements Callable<Integer> {
       }
       PrintWriter console = spec.commandLine().getOut();
       console.println(
-          shelf.films().size() + " light films, " + Sizes.words(bytes) + ", in " + shelf.folder());
+          "light films: " + shelf.films().size() + ", " + Sizes.words(bytes) + ", in " + shelf.folder());
       if (remove) {
         console.println("removed " + shelf.clear());
       }

@@ -177,11 +177,11 @@ class PackLightTest {
   void theLightFilmsOfADeskAreCountedAndRemovedWhenAsked() {
     light();
     CommandRun shown = CommandRun.of("light-films", "--home", home.toString());
-    assertThat(shown.out()).startsWith("1 light films, 15 kB, in ").doesNotContain("removed");
+    assertThat(shown.out()).startsWith("light films: 1, 15 kB, in ").doesNotContain("removed");
     assertThat(CommandRun.of("light-films", "--home", home.toString(), "--remove").out())
         .contains("removed 1");
     assertThat(CommandRun.of("light-films", "--home", home.toString()).out())
-        .startsWith("0 light films");
+        .startsWith("light films: 0");
   }
 
   /** Runs only where ffmpeg is installed; elsewhere the test is skipped and says so. */
