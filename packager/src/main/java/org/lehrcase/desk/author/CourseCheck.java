@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.lehrcase.core.course.Rendition;
 
 /** Looks at everything in a course folder the way a student's laptop will, before it is packed. */
 public final class CourseCheck {
@@ -63,7 +64,11 @@ public final class CourseCheck {
     }
     reportFileCount(files);
     new HeavyFilms(films, bytes, findings).report();
-    var millis = films.stream().mapToLong(f -> f.info().durationMillis()).sum();
+    var millis =
+        films.stream()
+            .filter(f -> f.asset().rendition() != Rendition.LIGHT)
+            .mapToLong(f -> f.info().durationMillis())
+            .sum();
     return new CourseReport(course, findings, new CourseReport.Volume(bytes, millis));
   }
 

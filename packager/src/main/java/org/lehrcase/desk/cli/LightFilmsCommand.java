@@ -51,7 +51,12 @@ final class LightFilmsCommand implements Callable<Integer> {
       }
       PrintWriter console = spec.commandLine().getOut();
       console.println(
-          "light films: " + shelf.films().size() + ", " + Sizes.words(bytes) + ", in " + shelf.folder());
+          "light films: "
+              + shelf.films().size()
+              + ", "
+              + Sizes.words(bytes)
+              + ", in "
+              + shelf.folder());
       if (remove) {
         console.println("removed " + shelf.clear());
       }
