@@ -45,6 +45,7 @@ public final class DeskCommands implements Runnable {
         .addSubcommand(new CorrectCommand(surroundings))
         .addSubcommand(new LicenseCommand(surroundings))
         .addSubcommand(new AnswerCommand(surroundings))
+        .addSubcommand(new StickCommand(surroundings))
         .addSubcommand(new ExplainCommand())
         .addSubcommand(new DemoCommand(surroundings))
         .setExecutionExceptionHandler(new Failures());

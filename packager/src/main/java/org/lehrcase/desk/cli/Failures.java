@@ -11,6 +11,7 @@ import org.lehrcase.core.VaultException;
 import org.lehrcase.desk.answering.RefusedException;
 import org.lehrcase.desk.home.DeskHomeException;
 import org.lehrcase.desk.pack.PackException;
+import org.lehrcase.desk.sticks.StickException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
@@ -46,6 +47,9 @@ final class Failures implements IExecutionExceptionHandler {
     }
     if (failure instanceof PackException e) {
       return code(e.reason());
+    }
+    if (failure instanceof StickException e) {
+      return e.reason() == StickException.Reason.NO_STICK ? ExitCode.FILES : ExitCode.REFUSED;
     }
     return failure instanceof IOException ? ExitCode.FILES : ExitCode.FAULT;
   }

@@ -36,6 +36,20 @@ final class HomeOptions {
     int with(DeskHome desk, DeskKeys keys) throws Exception;
   }
 
+  /** Work for which no key is needed. */
+  @FunctionalInterface
+  interface LockedWork {
+    /** Does the work. */
+    int with(DeskHome desk) throws Exception;
+  }
+
+  /** Opens the home and leaves its keys shut, so that no passphrase is asked for. */
+  int openLocked(Surroundings surroundings, LockedWork work) throws Exception {
+    try (DeskHome desk = DeskHome.open(home, surroundings.clock())) {
+      return work.with(desk);
+    }
+  }
+
   /** Opens the home and its keys, does the work, and closes both. */
   int open(Surroundings surroundings, Work work) throws Exception {
     try (DeskHome desk = DeskHome.open(home, surroundings.clock());

@@ -11,11 +11,18 @@ final class PackProgress implements PackListener {
 
   private final PrintWriter err;
   private final LongSupplier nanoTime;
+  private final String before;
   private final long start;
   private long lastSaid;
 
   PackProgress(PrintWriter err, LongSupplier nanoTime) {
+    this(err, nanoTime, "");
+  }
+
+  /** Puts a few words before every line, for several that go on at once. */
+  PackProgress(PrintWriter err, LongSupplier nanoTime, String before) {
     this.err = err;
+    this.before = before;
     this.nanoTime = nanoTime;
     this.start = nanoTime.getAsLong();
     this.lastSaid = start;
@@ -23,7 +30,7 @@ final class PackProgress implements PackListener {
 
   @Override
   public void say(String sentence) {
-    err.println(sentence);
+    err.println(before + sentence);
     err.flush();
   }
 
