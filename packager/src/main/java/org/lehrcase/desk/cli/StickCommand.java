@@ -136,7 +136,11 @@ final class StickCommand implements Callable<Integer> {
     for (Errand errand : errands) {
       warn(run, errand.recipient());
       if (folder != null) {
-        out().println("letter " + LetterFiles.write(folder, errand.recipient(), run.welcome(errand.recipient())));
+        out()
+            .println(
+                "letter "
+                    + LetterFiles.write(
+                        folder, errand.recipient(), run.welcome(errand.recipient())));
       }
     }
     List<StickResult> results = run.make(errands, papers);

@@ -42,8 +42,7 @@ public final class StickPapers {
   }
 
   /** Writes the papers; a license of the newest issue that lies on the stick already stays. */
-  List<StickFile> of(LicenseEntry entry, Path stick)
-      throws IOException, RefusedException {
+  List<StickFile> of(LicenseEntry entry, Path stick) throws IOException, RefusedException {
     License license = issued.get(entry.id());
     if (license == null) {
       Optional<License> there = newestOn(stick, entry);
@@ -55,7 +54,9 @@ public final class StickPapers {
     for (Place place : desk.book().places().of(entry.id())) {
       if (place.living()) {
         String number = papers.size() == 1 ? "" : "-" + papers.size();
-        papers.add(StickFile.text("letter" + number + ".txt", MessageText.ofKeptLetter(place.letter().toBytes())));
+        papers.add(
+            StickFile.text(
+                "letter" + number + ".txt", MessageText.ofKeptLetter(place.letter().toBytes())));
       }
     }
     return papers;
