@@ -61,8 +61,7 @@ public final class EditionMerge {
       throws VaultException {
     FrontPage newer = changes.frontPage();
     FrontPage old = older.frontPage();
-    if (!newer.statement().root().equals(old.statement().root())
-        || !newer.title().series().equals(old.title().series())) {
+    if (!isOfSameSeries(newer, old)) {
       throw new VaultException.Malformed("these are editions of different series or teachers");
     }
     if (!newer.title().isNewerThan(old.title())) {
@@ -70,6 +69,11 @@ public final class EditionMerge {
           "edition " + newer.title().number() + " is not newer than " + old.title().number());
     }
     return new EditionMerge(changes, older, files);
+  }
+
+  private static boolean isOfSameSeries(FrontPage one, FrontPage other) {
+    return one.statement().root().equals(other.statement().root())
+        && one.title().series().equals(other.title().series());
   }
 
   /** Returns the front page of the newer edition. */
@@ -147,7 +151,8 @@ public final class EditionMerge {
   }
 
   /**
-   * Brings a merge to its end that was cut after the moment of change, or just before it.
+   * Brings a merge to its end that was cut after the moment of change, or just before it. What lies
+   * ready must follow the edition that the folder holds; a stranger's page there says nothing.
    *
    * @param folder the folder
    * @param shops which shops are accepted
@@ -161,13 +166,29 @@ public final class EditionMerge {
 
   static boolean finish(Path folder, TrustedRoots shops, WholeFiles files)
       throws IOException, VaultException {
-    Path ready = folder.resolve(EditionLayout.NEXT).resolve(EditionLayout.FRONT_PAGE);
-    if (!FoundFile.exists(ready) || !Files.isWritable(folder)) {
+    Path room = folder.resolve(EditionLayout.NEXT);
+    Path ready = room.resolve(EditionLayout.FRONT_PAGE);
+    if (!FoundFile.isFolder(room) || !FoundFile.exists(ready) || !Files.isWritable(folder)) {
       return false;
     }
     byte[] page = FoundFile.read(ready, MessageType.FRONT_PAGE.maxBytes());
     FrontPage newer = FrontPage.verify(page, shops);
-    new MergeRoom(folder, files).finish(newer);
-    return true;
+    boolean follows = follows(newer, folder);
+    if (follows) {
+      new MergeRoom(folder, files).finish(newer);
+    }
+    return follows;
+  }
+
+  /** A page that was lost in the moment of change, or is damaged, is followed by any. */
+  private static boolean follows(FrontPage newer, Path folder) throws IOException {
+    FrontPage here;
+    try {
+      here = EditionFolder.open(folder, TrustedRoots.firstMeeting()).frontPage();
+    } catch (VaultException e) {
+      return true;
+    }
+    return here.digest().equals(newer.digest())
+        || (isOfSameSeries(newer, here) && newer.title().isNewerThan(here.title()));
   }
 }

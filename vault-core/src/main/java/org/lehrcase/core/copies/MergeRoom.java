@@ -146,9 +146,10 @@ final class MergeRoom {
     files.medium().delete(room);
   }
 
+  /** Lists a folder; behind a link lies nothing that may be removed. */
   private static List<Path> list(Path folder) throws IOException {
     List<Path> found = new ArrayList<>();
-    if (!Files.isDirectory(folder)) {
+    if (!FoundFile.isFolder(folder)) {
       return found;
     }
     try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {

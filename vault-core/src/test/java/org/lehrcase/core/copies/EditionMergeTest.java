@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.edition.EditionCheck;
 import org.lehrcase.core.edition.EditionFolder;
@@ -24,6 +25,7 @@ import org.lehrcase.core.file.FailingMedium;
 import org.lehrcase.core.file.FailingMedium.Way;
 import org.lehrcase.core.file.WholeFiles;
 import org.lehrcase.core.id.Octets;
+import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.seal.Progress;
 
 class EditionMergeTest {
@@ -157,6 +159,46 @@ class EditionMergeTest {
     assertThat(EditionMerge.finish(old, shop.roots())).isTrue();
     assertThat(CopyShop.files(old)).isEqualTo(after);
     assertThat(EditionMerge.finish(old, shop.roots())).isFalse();
+  }
+
+  /** Cuts the merge just behind the commit and returns the folder of what lies ready. */
+  private Path readyToFinish() throws Exception {
+    Path room = old.resolve(EditionLayout.NEXT);
+    for (int step = 1; !Files.exists(room.resolve(EditionLayout.FRONT_PAGE)); step++) {
+      cut(old, step);
+    }
+    return room;
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void nothingBehindALinkIsRemoved(boolean inTheRoom) throws Exception {
+    Path room = readyToFinish();
+    Path pocket = Files.createDirectory(work.resolve("pocket"));
+    Path own = Files.writeString(pocket.resolve("9999"), "a person's own file");
+    Path keys = (inTheRoom ? room : old).resolve(EditionLayout.KEYS);
+    Files.move(keys, work.resolve("away"));
+    Files.createSymbolicLink(keys, pocket);
+    try {
+      EditionMerge.finish(old, shop.roots());
+    } catch (IOException e) {
+      assertThat(inTheRoom).isFalse(); // a link where the folder of the keys file must be
+    }
+    assertThat(own).hasContent("a person's own file");
+    assertThat(shop.open(old).frontPage().digest()).isEqualTo(newer.digest());
+  }
+
+  @Test
+  void whatLiesReadyAndIsNotTheNextEditionSaysNothing() throws Exception {
+    Path room = old.resolve(EditionLayout.NEXT);
+    new CopyShop().pack(room, 2, 1, 1);
+    assertThat(EditionMerge.finish(old, TrustedRoots.firstMeeting())).isFalse();
+    Path third = work.resolve("third");
+    shop.pack(third, 3, 1, 7);
+    CopyShop.copyTree(changes, third.resolve(EditionLayout.NEXT)); // edition 2 for edition 3
+    assertThat(EditionMerge.finish(third, shop.roots())).isFalse();
+    assertThat(CopyShop.files(old).entrySet()).containsAll(before.entrySet());
+    assertThat(opensWhole(old, "a stranger's page lies ready")).isEqualTo(older.digest());
   }
 
   @Test
