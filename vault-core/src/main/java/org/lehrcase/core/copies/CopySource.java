@@ -41,5 +41,10 @@ public interface CopySource {
      * right when this one was not.
      */
     boolean isNear();
+
+    /** Says whether nothing but its length speaks for it, so that other bytes are no lie. */
+    default boolean isGuess() {
+      return false;
+    }
   }
 }

@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -54,26 +56,28 @@ public final class FolderSource implements CopySource {
 
   @Override
   public List<Candidate> find(String path, OptionalLong exactBytes) throws IOException {
-    Set<Path> found = new LinkedHashSet<>();
+    Set<Path> named = new LinkedHashSet<>();
     Path own = root.resolve(path);
     if (isRegular(own) && !underLink(own)) {
-      found.add(own);
+      named.add(own);
     }
     String name = path.substring(path.lastIndexOf('/') + 1);
     boolean isChunk = path.startsWith(EditionLayout.KEYS + "/");
     if (!isChunk) {
       for (Entry entry : entries()) {
         if (entry.name.equals(name)) {
-          found.add(entry.file);
+          named.add(entry.file);
         }
       }
     }
-    exactBytes.ifPresent(size -> addOfSize(size, found));
-    return found.stream().map(file -> (Candidate) new FileCandidate(file)).toList();
-  }
-
-  private void addOfSize(long size, Set<Path> found) {
-    entries.stream().filter(e -> e.bytes == size).map(Entry::file).forEach(found::add);
+    List<Candidate> found = new ArrayList<>();
+    named.forEach(file -> found.add(new FileCandidate(file, false)));
+    exactBytes.ifPresent(
+        size ->
+            entries.stream()
+                .filter(entry -> entry.bytes == size && !named.contains(entry.file))
+                .forEach(entry -> found.add(new FileCandidate(entry.file, true))));
+    return found;
   }
 
   private static boolean isRegular(Path file) {
@@ -98,13 +102,10 @@ public final class FolderSource implements CopySource {
   private void list(Path folder, boolean deeper) throws IOException {
     try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
       for (Path file : files) {
-        String name = String.valueOf(file.getFileName());
-        var facts =
-            Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
-        if (facts.isRegularFile() && entries.size() < MAX_FILES) {
-          entries.add(new Entry(file, ADDED.matcher(name).replaceAll(""), facts.size()));
-        } else if (deeper && facts.isDirectory() && PART_FOLDER.matcher(name).matches()) {
-          list(file, false);
+        try {
+          take(file, deeper);
+        } catch (AccessDeniedException | NoSuchFileException e) {
+          continue; // what the system locks away, or has just removed, is no file of an edition
         }
       }
     } catch (DirectoryIteratorException e) {
@@ -112,7 +113,17 @@ public final class FolderSource implements CopySource {
     }
   }
 
-  private record FileCandidate(Path file) implements Candidate {
+  private void take(Path file, boolean deeper) throws IOException {
+    String name = String.valueOf(file.getFileName());
+    var facts = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+    if (facts.isRegularFile() && entries.size() < MAX_FILES) {
+      entries.add(new Entry(file, ADDED.matcher(name).replaceAll(""), facts.size()));
+    } else if (deeper && facts.isDirectory() && PART_FOLDER.matcher(name).matches()) {
+      list(file, false);
+    }
+  }
+
+  private record FileCandidate(Path file, boolean isGuess) implements Candidate {
     @Override
     public InputStream from(long position) throws IOException {
       FileChannel channel =

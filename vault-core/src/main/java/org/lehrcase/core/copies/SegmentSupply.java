@@ -48,7 +48,7 @@ final class SegmentSupply implements Closeable {
       stream.misses = 0;
       return true;
     }
-    lied = true;
+    lied |= !stream.candidate.isGuess();
     stream.misses++;
     stream.close();
     return false;

@@ -61,11 +61,12 @@ final class SmallFiles {
             + "); try another copy");
   }
 
-  private boolean contentsAreHere() throws IOException {
+  /** A bad spot of the stick is damage like any other; if the stick is gone, writing tells it. */
+  private boolean contentsAreHere() {
     try {
       EditionFolder.of(front, List.of(target)).readContents();
       return true;
-    } catch (VaultException e) {
+    } catch (VaultException | IOException e) {
       return false;
     }
   }
@@ -78,8 +79,7 @@ final class SmallFiles {
         return;
       }
     } catch (VaultException e) {
-      files.put(place, front.toBytes());
-      return;
+      // damaged or not there: it is put below
     }
     files.put(place, front.toBytes());
   }

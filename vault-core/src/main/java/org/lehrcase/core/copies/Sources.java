@@ -14,6 +14,8 @@ final class Sources {
   /** So many failures behind each other, and the places are given up. */
   private static final int MAX_FAILURES = 4;
 
+  private static final String NOT_THERE = "a part is not there";
+
   private final List<CopySource> sources;
   private int failures;
   private String trouble = "";
@@ -67,7 +69,10 @@ final class Sources {
         failures = 0;
         return Optional.of(bytes);
       } catch (VaultException e) {
-        trouble = "other bytes than the teacher signed: " + e.getMessage();
+        trouble =
+            candidate.isGuess()
+                ? NOT_THERE
+                : "other bytes than the teacher signed: " + e.getMessage();
       } catch (NoSuchFileException e) {
         trouble = "not there: " + e.getFile();
       } catch (IOException e) {
@@ -84,13 +89,14 @@ final class Sources {
     } else if (supply.failure().isPresent()) {
       failed(supply.failure().get());
     } else {
-      trouble = supply.lied() ? "other bytes than the teacher signed" : "a part is not there";
+      trouble = supply.lied() ? "other bytes than the teacher signed" : NOT_THERE;
     }
   }
 
   private void failed(IOException e) throws IOException {
     failures++;
-    trouble = String.valueOf(e.getMessage());
+    trouble =
+        Optional.ofNullable(e.getMessage()).orElse("a file there ends before its time or fails");
     if (failures >= MAX_FAILURES) {
       throw e;
     }

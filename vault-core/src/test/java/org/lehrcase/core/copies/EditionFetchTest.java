@@ -117,6 +117,14 @@ class EditionFetchTest {
   }
 
   @Test
+  void aFileThatOnlyHasTheRightLengthIsNoLie() throws Exception {
+    Files.delete(at(good, film(1)));
+    FetchResult result = fetch(everything(), new FolderSource(good));
+    assertThat(result.lacking()).containsExactly(film(1));
+    assertThat(result.trouble()).isEqualTo("a part is not there");
+  }
+
+  @Test
   void twoCopiesDamagedInDifferentPlacesMakeOneWhole() throws Exception {
     Path other = work.resolve("other");
     CopyShop.copyTree(good, other);
