@@ -157,6 +157,41 @@ class DigestListTest {
     assertThat(bad.whole()).isFalse();
   }
 
+  /** A part on a medium that cannot be read from one position to another. */
+  private ByteSource unreadable(int from, int to) {
+    ByteSource whole = ByteSource.of(file);
+    return new ByteSource() {
+      @Override
+      public long sizeBytes() {
+        return whole.sizeBytes();
+      }
+
+      @Override
+      public int readAt(long position, ByteBuffer target) throws IOException {
+        if (position + target.remaining() > from && position < to) {
+          throw new IOException("Input/output error");
+        }
+        return whole.readAt(position, target);
+      }
+
+      @Override
+      public void close() throws IOException {
+        whole.close();
+      }
+    };
+  }
+
+  @Test
+  void aBadSpotIsDamageAndAMediumThatIsGoneIsNot() throws Exception {
+    for (int segment = 0; segment < 3; segment++) {
+      int spot = segment * 65_536 + 9;
+      PartCheck bad = PartCheck.of(unreadable(spot, spot + 512), list, Progress.NONE);
+      assertThat(bad.damagedSegments()).containsExactly(segment);
+    }
+    assertThatThrownBy(() -> PartCheck.of(unreadable(70_000, SIZE), list, Progress.NONE))
+        .isInstanceOf(IOException.class);
+  }
+
   @Test
   void checkOfACutOrLongerFileIsNotWhole() throws Exception {
     PartCheck cut = PartCheck.of(ByteSource.of(Arrays.copyOf(file, 100_000)), list, Progress.NONE);
