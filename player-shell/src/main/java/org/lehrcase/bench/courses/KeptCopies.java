@@ -52,24 +52,25 @@ public final class KeptCopies {
   /**
    * Says what keeping lessons takes.
    *
-   * @param front the edition
+   * @param from the edition as it lies here, of which the forms of films are kept that it has
    * @param lessons folder numbers of the lessons
    * @return what has to be copied, and the room there is
    * @throws IOException if the disk fails
    */
-  public FetchNeed need(FrontPage front, Set<Integer> lessons) throws IOException {
-    return FetchNeed.of(wish(front, lessons), Progress.NONE);
+  public FetchNeed need(EditionFolder from, Set<Integer> lessons) throws IOException {
+    return FetchNeed.of(wish(from, lessons), Progress.NONE);
   }
 
   /**
    * Returns what shall be in the folder when lessons are kept.
    *
-   * @param front the edition
+   * @param from the edition as it lies here, of which the forms of films are kept that it has
    * @param lessons folder numbers of the lessons
    * @return the wish
    */
-  public FetchWish wish(FrontPage front, Set<Integer> lessons) {
-    return FetchWish.lessons(front, folder(front.edition()), lessons);
+  public FetchWish wish(EditionFolder from, Set<Integer> lessons) {
+    FrontPage front = from.frontPage();
+    return FetchWish.lessons(front, folder(front.edition()), lessons).inFormsOf(from);
   }
 
   /**

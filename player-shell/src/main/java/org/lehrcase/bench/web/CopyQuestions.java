@@ -45,8 +45,8 @@ final class CopyQuestions {
 
   private JsonElement need(Ask ask) throws Trouble, VaultException, IOException {
     JsonObject body = ask.json();
-    FrontPage front = bench.courses().open(edition(body)).frontPage();
-    return space(bench.courses().kept().need(front, lessons(body, front)));
+    EditionFolder folder = bench.courses().open(edition(body)).folder();
+    return space(bench.courses().kept().need(folder, lessons(body, folder.frontPage())));
   }
 
   private static JsonObject space(FetchNeed need) {
@@ -63,8 +63,8 @@ final class CopyQuestions {
     EditionFolder folder = bench.courses().open(edition(body)).folder();
     FrontPage front = folder.frontPage();
     Set<Integer> lessons = lessons(body, front);
-    FetchWish wish = bench.courses().kept().wish(front, lessons);
-    FetchNeed need = bench.courses().kept().need(front, lessons);
+    FetchWish wish = bench.courses().kept().wish(folder, lessons);
+    FetchNeed need = bench.courses().kept().need(folder, lessons);
     requireRoom(need);
     List<CopySource> from = new ArrayList<>();
     folder.roots().stream()

@@ -16,6 +16,7 @@ import org.lehrcase.core.copies.EditionMerge;
 import org.lehrcase.core.copies.FetchNeed;
 import org.lehrcase.core.copies.FetchResult;
 import org.lehrcase.core.copies.FetchWish;
+import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.PartEntry;
 import org.lehrcase.core.license.TrustedRoots;
@@ -23,6 +24,8 @@ import org.lehrcase.core.seal.Progress;
 
 /** Mends every copy of an edition that can be written to: the laptop's own, and the stick. */
 final class CopyRepair {
+  private static final Set<Integer> SHARED = Set.of(0);
+
   private final KeptCopies kept;
   private final FrontPage front;
   private final List<Path> copies;
@@ -54,7 +57,7 @@ final class CopyRepair {
     String trouble = "";
     long step = bytesToRead() / copies.size() / 2;
     for (Path copy : copies) {
-      EditionMerge.finish(copy, TrustedRoots.pinned(front.statement().root()));
+      finishMerge(copy);
       long looked = done;
       FetchWish wish = wish(copy);
       FetchNeed need = FetchNeed.of(wish, bytes -> progress.goOn(looked + bytes));
@@ -70,13 +73,26 @@ final class CopyRepair {
     return new Jobs.Outcome(message(brought, lacking, trouble), JsonNull.INSTANCE);
   }
 
-  /** Of what is kept on the laptop only the kept lessons are wanted. */
+  /** A merge that was cut makes this copy one of the newer edition, which is not repaired back. */
+  private void finishMerge(Path copy) throws Trouble, VaultException, IOException {
+    TrustedRoots teacher = TrustedRoots.pinned(front.statement().root());
+    if (EditionMerge.finish(copy, teacher)
+        && !EditionFolder.open(copy, teacher).frontPage().digest().equals(front.digest())) {
+      throw new Trouble(
+          TroubleCode.NOT_FOUND,
+          "A merge that was cut is finished now: this copy is the newer edition.",
+          "Bring in its folder once more.");
+    }
+  }
+
+  /** Of what is kept on the laptop only the kept lessons are wanted, and what lessons share. */
   private FetchWish wish(Path copy) {
+    EditionFolder here = EditionFolder.of(front, List.of(copy));
     if (!copy.equals(kept.folder(front.edition()))) {
-      return FetchWish.all(front, copy);
+      return FetchWish.all(front, copy).inFormsOf(here);
     }
     Set<Integer> begun = kept.begun(front);
-    return FetchWish.lessons(front, copy, begun);
+    return FetchWish.lessons(front, copy, begun.isEmpty() ? SHARED : begun).inFormsOf(here);
   }
 
   private static String message(int brought, int lacking, String trouble) {

@@ -169,6 +169,22 @@ class CopyWireTest {
   }
 
   @Test
+  void aRepairOfNothingKeptDoesNotBringTheWholeCourse() throws Exception {
+    Path other = folder.resolve("other");
+    TinyBench.copy(stick, other);
+    finished(send("keep", "\"lessons\":\"2\""));
+    try (var parts = Files.list(kept.resolve("002"))) {
+      for (Path part : parts.toList()) {
+        Files.delete(part);
+      }
+    }
+    Files.delete(kept.resolve("002")); // stopped before the first part came
+    finished(send("repair", "\"from\":\"" + other + "\""));
+    assertThat(kept.resolve("001")).doesNotExist();
+    assertThat(kept.resolve("002")).doesNotExist();
+  }
+
+  @Test
   void aPlaceThatIsNoneAndAChoiceOfNothingAreRefused() throws Exception {
     String id = "{\"edition\":\"" + edition.id() + "\",";
     assertThat(page.send("POST", "api/copies/repair", id + "\"from\":\"nowhere\"}").status())

@@ -1,9 +1,11 @@
 package org.lehrcase.core.copies;
 
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.lehrcase.core.course.Rendition;
+import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.PartEntry;
 
@@ -33,6 +35,20 @@ public record FetchWish(
   /** Wants some lessons, in every rendition; all of them if the set is empty. */
   public static FetchWish lessons(FrontPage front, Path target, Set<Integer> folders) {
     return new FetchWish(front, target, folders, Set.of(Rendition.values()));
+  }
+
+  /**
+   * Wants of films with two forms only those forms that another copy has any of: a light stick
+   * stays a light stick. A copy that has none wants what was wanted before.
+   */
+  public FetchWish inFormsOf(EditionFolder copy) {
+    Set<Rendition> forms = EnumSet.noneOf(Rendition.class);
+    for (PartEntry part : front.facts().parts()) {
+      if (part.rendition() != Rendition.COMMON && copy.locate(part).isPresent()) {
+        forms.add(part.rendition());
+      }
+    }
+    return forms.isEmpty() ? this : new FetchWish(front, target, folders, forms);
   }
 
   /** Returns the parts that are wanted, in the order of the front page. */
