@@ -66,10 +66,10 @@ public final class MediumSpeed {
     try (FileChannel channel = FileChannel.open(file, options.toArray(new OpenOption[0]))) {
       for (int i = 0; i < MAX_CHUNKS && System.nanoTime() - start < MAX_NANOS; i++) {
         int read = channel.read(room.clear().limit(CHUNK_BYTES));
-        if (read <= 0) {
-          break;
+        bytes += Math.max(0, read);
+        if (read < CHUNK_BYTES) {
+          break; // the end; past the cache nothing can be read from a place off the blocks
         }
-        bytes += read;
       }
     }
     return (long) (bytes * NANOS_PER_SECOND / Math.max(1, System.nanoTime() - start));
