@@ -106,20 +106,35 @@ public final class Evidence {
     return List.copyOf(licenses.values());
   }
 
-  /** Returns the letters that a desk key of this shop signed, newest generation first. */
+  /**
+   * Returns the letters that a known desk key of this shop signed, newest generation first. A
+   * letter of an earlier desk of which no edition or license tells, or of a stranger, is passed
+   * over.
+   */
   List<KeyLetter> letters() throws VaultException {
-    List<VerifyKey> desks =
-        statements().stream()
-            .map(Statement::terms)
-            .filter(terms -> terms.role() == SignerRole.DESK)
-            .map(Statement.Terms::key)
-            .distinct()
-            .toList();
     List<KeyLetter> letters = new ArrayList<>();
     for (Octets bytes : letterBytes) {
-      letters.add(KeyLetter.verifyAny(bytes.toBytes(), desks));
+      try {
+        letters.add(KeyLetter.verifyAny(bytes.toBytes(), desks()));
+      } catch (VaultException.Tampered e) {
+        continue; // counted among those passed over
+      }
     }
     letters.sort((a, b) -> Integer.compare(b.grant().generation(), a.grant().generation()));
     return letters;
+  }
+
+  /** Returns how many letters no known key signed. */
+  int lettersPassedOver() throws VaultException {
+    return letterBytes.size() - letters().size();
+  }
+
+  private List<VerifyKey> desks() {
+    return statements().stream()
+        .map(Statement::terms)
+        .filter(terms -> terms.role() == SignerRole.DESK)
+        .map(Statement.Terms::key)
+        .distinct()
+        .toList();
   }
 }

@@ -43,6 +43,7 @@ public final class RestoredBook {
   private final Evidence evidence;
   private final Map<LicenseId, Integer> generations = new HashMap<>();
   private int places;
+  private int passedOver;
 
   /**
    * Prepares the entries.
@@ -64,6 +65,7 @@ public final class RestoredBook {
    */
   public void write(SalesBook book) throws VaultException, IOException {
     Map<Octets, License> owners = owners();
+    passedOver = evidence.lettersPassedOver();
     book.<Boolean, VaultException>together(
         () -> {
           for (EditionFolder edition : evidence.editions()) {
@@ -85,7 +87,7 @@ public final class RestoredBook {
   /**
    * Says what was found again.
    *
-   * @return one sentence
+   * @return a sentence or two
    */
   public String found() {
     return evidence.editions().size()
@@ -93,7 +95,12 @@ public final class RestoredBook {
         + evidence.licenses().size()
         + " licenses, "
         + places
-        + " places.";
+        + " places."
+        + (passedOver == 0
+            ? ""
+            : " Passed over: "
+                + passedOver
+                + " key letters that no desk key known from these files signed.");
   }
 
   private MasterKey master(FrontPage front) {

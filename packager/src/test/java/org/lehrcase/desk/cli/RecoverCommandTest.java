@@ -248,6 +248,36 @@ class RecoverCommandTest {
   }
 
   @Test
+  void aLetterOfAnUnknownDeskKeyIsCountedAndPassedOver() throws Exception {
+    Path other = folder.resolve("other-desk/home");
+    Files.createDirectories(other.getParent());
+    CommandRun.of("init", "--home", other.toString(), "--name", "Atelier");
+    pack(other, folder.resolve("foreign"));
+    String[] sale = {
+      "license",
+      "--home",
+      other.toString(),
+      "--name",
+      "Bo",
+      "--email",
+      "bo@studio.example",
+      "--series",
+      "brush",
+      "--out",
+      folder.resolve("bo.txt").toString()
+    };
+    LicenseId id = LicenseId.ofHex(CommandRun.of(sale).value("license"));
+    LaptopCard bo = LaptopCard.make(PlaceSeed.random(new SecureRandom()), About.license(id));
+    Path asked = Files.writeString(folder.resolve("bo-card.txt"), MessageText.of(bo));
+    Path foreign = folder.resolve("bo-letter.txt");
+    assertThat(answer(other, asked, foreign).exitCode()).isZero();
+    Path home = folder.resolve("rebuilt");
+    CommandRun run = recover(home, "--edition", edition.toString(), "--file", foreign.toString());
+    assertThat(run.exitCode()).as(run.err()).isZero();
+    assertThat(run.err()).contains("0 places", "Passed over: 1 key letters");
+  }
+
+  @Test
   void aDeskThatIsThereIsLeftAlone() throws Exception {
     Path home = folder.resolve("old");
     byte[] keys = Files.readAllBytes(home.resolve("desk-keys"));
