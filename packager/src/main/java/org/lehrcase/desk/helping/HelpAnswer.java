@@ -29,18 +29,18 @@ public record HelpAnswer(List<String> happened, List<String> reply) {
           "stick-gone",
               new Advice(
                   "The stick was away while a lesson was read.",
-                  "Please put the course stick back in, straight into the laptop and not into a hub;"
-                      + " the lesson goes on at the same second."),
+                  "Please put the course stick back in, straight into the laptop and not into a"
+                      + " hub; the lesson goes on at the same second."),
           "store",
               new Advice(
                   "The laptop could not read or write its data folder.",
-                  "Please look whether the laptop's disk is full, make some room, and start Lehrcase"
-                      + " again. Nothing that was kept is lost."),
+                  "Please look whether the laptop's disk is full, make some room, and start"
+                      + " Lehrcase again. Nothing that was kept is lost."),
           "already-running",
               new Advice(
                   "A copy of Lehrcase was running already.",
-                  "Please use Quit on the page of Lehrcase, or restart the laptop, and start it from"
-                      + " its icon."),
+                  "Please use Quit on the page of Lehrcase, or restart the laptop, and start it"
+                      + " from its icon."),
           "too-new",
               new Advice(
                   "The laptop has an older Lehrcase than the file needs.",
@@ -48,8 +48,8 @@ public record HelpAnswer(List<String> happened, List<String> reply) {
           "unknown-file",
               new Advice(
                   "A file was dropped that is no message of Lehrcase.",
-                  "Please drop the file that came with my mail, exactly as it came, or paste the whole"
-                      + " text down to its last line."),
+                  "Please drop the file that came with my mail, exactly as it came, or paste the"
+                      + " whole text down to its last line."),
           "not-allowed",
               new Advice(
                   "Printing was asked for where you have not allowed it.",
@@ -61,12 +61,13 @@ public record HelpAnswer(List<String> happened, List<String> reply) {
           OpeningStep.NO_EDITION,
               new Advice(
                   "No course was brought in.",
-                  "Please put the course stick in; the start page shows it under \"Course sticks and"
-                      + " folders\". Press \"Bring in\" beside it."),
+                  "Please put the course stick in; the start page shows it under \"Course sticks"
+                      + " and folders\". Press \"Bring in\" beside it."),
           OpeningStep.NO_LICENSE,
               new Advice(
                   "There is no license on the laptop.",
-                  "Please drop the license file from my mail, or from the stick, on the start page."),
+                  "Please drop the license file from my mail, or from the stick, on the start"
+                      + " page."),
           OpeningStep.NO_CARD,
               new Advice(
                   "No laptop card was made.",
@@ -79,13 +80,13 @@ public record HelpAnswer(List<String> happened, List<String> reply) {
           OpeningStep.SHUT,
               new Advice(
                   "The machine is not recognised: a part or the system was changed.",
-                  "Your notes are kept. Please press \"Send this laptop card\" and send me the file; my"
-                      + " letter opens everything again."),
+                  "Your notes are kept. Please press \"Send this laptop card\" and send me the"
+                      + " file; my letter opens everything again."),
           OpeningStep.PASSED,
               new Advice(
                   "The place was passed on to another laptop.",
-                  "This laptop gave its place to another one. Please use that one, or write to me if it"
-                      + " is lost."));
+                  "This laptop gave its place to another one. Please use that one, or write to me"
+                      + " if it is lost."));
 
   private record Advice(String happened, String reply) {}
 
@@ -107,29 +108,45 @@ public record HelpAnswer(List<String> happened, List<String> reply) {
       found.add(
           new Advice(
               "Nothing in this slip tells what is wrong.",
-              "From here all looks well. Please press \"Check this copy\" on the start page and tell me"
-                  + " what it says, and which lesson and second it is about."));
+              "From here all looks well. Please press \"Check this copy\" on the start page and"
+                  + " tell me what it says, and which lesson and second it is about."));
     }
     return new HelpAnswer(
         found.stream().map(Advice::happened).toList(), found.stream().map(Advice::reply).toList());
   }
 
+  /** A copy of which no part is told was not found at all, or did not open. */
+  private static boolean isAway(HelpSlip slip) {
+    return slip.step() == OpeningStep.OPEN
+        && slip.fault().filter(BY_CODE::containsKey).isEmpty()
+        && !slip.copies().isEmpty()
+        && slip.copies().stream().allMatch(copy -> copy.parts() == 0);
+  }
+
   private static void copies(HelpSlip slip, List<Advice> found) {
+    if (isAway(slip)) {
+      found.add(
+          new Advice(
+              "No course was found when the slip was written; its stick was away.",
+              "Please put the course stick in and open the lesson again. If it still does not open,"
+                  + " write me another help slip while the stick is in."));
+    }
     int damaged = slip.copies().stream().mapToInt(HelpSlip.Copy::damaged).sum();
     int missing = slip.copies().stream().mapToInt(HelpSlip.Copy::missing).sum();
     if (damaged > 0) {
       found.add(
           new Advice(
               damaged + " file(s) of the course are damaged on that copy.",
-              "Part of your copy is damaged. The other lessons play. Please press \"Check this copy\";"
-                  + " I will send you a new stick, or copy the course again from where it came."));
+              "Part of your copy is damaged. The other lessons play. Please press \"Check this"
+                  + " copy\"; I will send you a new stick, or copy the course again from where it"
+                  + " came."));
     }
     if (missing > 0) {
       found.add(
           new Advice(
               missing + " file(s) of the course are not in that copy; that is no damage.",
-              "Some lessons are not in your copy. Please bring in the stick that has all of them, or"
-                  + " copy its folders beside those that you have."));
+              "Some lessons are not in your copy. Please bring in the stick that has all of them,"
+                  + " or copy its folders beside those that you have."));
     }
   }
 
@@ -148,8 +165,9 @@ public record HelpAnswer(List<String> happened, List<String> reply) {
                 found.add(
                     new Advice(
                         "The stick is read slowly; films may stop.",
-                        "Your stick is slow in that socket. Please try the other sockets of the laptop,"
-                            + " or copy the course folder to its disk and bring it in from there."));
+                        "Your stick is slow in that socket. Please try the other sockets of the"
+                            + " laptop, or copy the course folder to its disk and bring it in from"
+                            + " there."));
               }
             });
     if (slip.day().getYear() < FIRST_SANE_YEAR) {

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -52,6 +53,25 @@ class HelpAnswerTest {
     HelpAnswer answer = HelpAnswer.to(slip);
     assertThat(answer.reply()).singleElement().asString().contains(words);
     assertThat(answer.happened()).hasSameSizeAs(answer.reply());
+  }
+
+  @Test
+  void aStickThatWasAwayIsAskedForAndNothingIsCalledWell() {
+    HelpSlip seen = slip(TODAY, "", room(90_000, 40_000), 0, 0);
+    HelpSlip.Copy away = new HelpSlip.Copy(Octets.ofHex("00000001"), 0, 0, 0);
+    HelpSlip slip =
+        new HelpSlip(
+            seen.day(),
+            seen.program(),
+            OpeningStep.OPEN,
+            seen.fault(),
+            seen.room(),
+            List.of(away),
+            seen.traits());
+    assertThat(HelpAnswer.to(slip).reply())
+        .singleElement()
+        .asString()
+        .contains("put the course stick in");
   }
 
   @ParameterizedTest
