@@ -91,7 +91,7 @@ case "${1:-}" in
   --in-place) in_place=yes; shift ;;
   --remove)
     [ -e "$data/lehrcase/bench.running" ] &&
-      trouble 'Lehrcase is running. Choose Quit on its page first, then try again.'
+      trouble 'Lehrcase is running, or ended without Quit. Start it, choose Quit on its page, then try again.'
     rm -rf "$copies" "$menu"
     echo "The program's copy and its menu entry are gone. Your own data is still in $data/lehrcase"
     exit 0 ;;
