@@ -27,6 +27,10 @@ final class RequestReader {
   private static final int MAX_DEPTH = 8;
   private static final double HOTTEST_C = 1200;
   private static final double FASTEST_C_PER_HOUR = 1_000_000;
+
+  /** More than any controller holds; what is simulated must find room in the bench's memory. */
+  private static final int MOST_LINES = 60;
+
   private static final String FREE = "free";
   private static final Set<String> KNOWN =
       Set.of(
@@ -159,6 +163,9 @@ final class RequestReader {
     }
     if (items.get().isEmpty()) {
       throw new FieldTrouble("segments", "must have at least one line, or be left out");
+    }
+    if (items.get().size() > MOST_LINES) {
+      throw new FieldTrouble("segments", "must have at most " + MOST_LINES + " lines");
     }
     List<FiringSegment> segments = new ArrayList<>();
     for (Fields item : items.get()) {

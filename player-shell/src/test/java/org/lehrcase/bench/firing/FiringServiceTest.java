@@ -8,6 +8,7 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -247,5 +248,17 @@ class FiringServiceTest {
       value = {"[1,2]", "{'glass':'coe-90';'thickness_mm':18,5}", "thickness 18", "{'a':1", "``"})
   void whatIsNoRequestIsSaidToBeNone(String request) {
     assertThatThrownBy(() -> ask(request)).isInstanceOf(FieldTrouble.class);
+  }
+
+  @Test
+  void moreLinesThanAnyControllerHoldsAreRefused() {
+    String line = "{\"rate_c_per_h\":0.01,\"target_c\":900,\"hold_min\":60000}";
+    String request =
+        "{\"glass\":\"float\",\"thickness_mm\":9,\"segments\":["
+            + String.join(",", Collections.nCopies(61, line))
+            + "]}";
+    assertThatThrownBy(() -> ask(request))
+        .isInstanceOfSatisfying(
+            FieldTrouble.class, t -> assertThat(t.field()).isEqualTo("segments"));
   }
 }
