@@ -55,7 +55,7 @@ public final class Recovery {
     int newestEpoch = 0;
     List<Octets> good = new ArrayList<>();
     for (EditionFolder edition : evidence.editions()) {
-      FrontPage front = edition.frontPage();
+      FrontPage front = requireGood(edition.frontPage(), met.get(0));
       restores = Math.max(restores, front.title().restores());
       newestEpoch = Math.max(newestEpoch, epoch(root, front));
       good.add(front.digest());
@@ -71,6 +71,21 @@ public final class Recovery {
               keys.desk().publicKey(), last.serial() + 1, SignerRole.DESK, last.name(), good);
       return new Rebuilt(keys, Statement.issue(terms, rootKey));
     }
+  }
+
+  /** The new statement vouches for what is given, so a replaced key's edition must not be. */
+  private static FrontPage requireGood(FrontPage front, Statement newest) throws RefusedException {
+    if (front.isGoodUnder(newest)) {
+      return front;
+    }
+    throw new RefusedException(
+        Refusal.WRONG_ENTRY,
+        "\""
+            + front.title().title()
+            + "\", edition "
+            + front.title().number()
+            + ", was signed with a key that a later statement replaced. Nothing was made. If the key"
+            + " was stolen, leave this edition out; give the later one.");
   }
 
   /** Finds the epoch whose key the front page was made with. */

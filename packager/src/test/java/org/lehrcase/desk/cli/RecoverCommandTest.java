@@ -248,6 +248,19 @@ class RecoverCommandTest {
   }
 
   @Test
+  void anEditionOfAReplacedKeyIsNotVouchedFor() throws Exception {
+    Path second = folder.resolve("second");
+    assertThat(recover(second, "--file", license.toString()).exitCode()).isZero();
+    Path later = pack(second, folder.resolve("later"));
+    Path third = folder.resolve("third");
+    CommandRun run = recover(third, "--edition", edition.toString(), "--edition", later.toString());
+    assertThat(run.exitCode()).isEqualTo(ExitCode.REFUSED);
+    assertThat(run.err()).contains("a key that a later statement replaced");
+    assertThat(third).doesNotExist();
+    assertThat(recover(third, "--edition", later.toString()).exitCode()).isZero();
+  }
+
+  @Test
   void aLetterOfAnUnknownDeskKeyIsCountedAndPassedOver() throws Exception {
     Path other = folder.resolve("other-desk/home");
     Files.createDirectories(other.getParent());

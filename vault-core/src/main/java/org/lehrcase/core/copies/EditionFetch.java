@@ -71,13 +71,15 @@ public final class EditionFetch {
    * @return what came
    * @throws VaultException.NotHere if nobody has the contents of the edition
    * @throws CancellationException if {@code progress} stopped it
-   * @throws IOException if the target fails, such as on a full disk, or the places fail again and
-   *     again
+   * @throws IOException if the target fails, such as on a full disk, another copying is at work in
+   *     it, or the places fail again and again
    */
   public static FetchResult run(
       FetchWish wish, FetchNeed need, List<CopySource> from, Progress progress)
       throws IOException, VaultException {
-    return new EditionFetch(wish, from, WholeFiles.ON_SYSTEM).run(need, progress);
+    try (FolderHold hold = FolderHold.take(wish.target())) {
+      return new EditionFetch(wish, from, WholeFiles.ON_SYSTEM).run(need, progress);
+    }
   }
 
   /** The same on another medium, which may be full or break at any step. */

@@ -120,6 +120,12 @@ public final class EditionMerge {
    * @throws IOException if reading or writing fails; the folder opens as before, or as the newer
    */
   public EditionCheck run(Progress progress) throws IOException, VaultException {
+    try (FolderHold hold = FolderHold.take(folder)) {
+      return merge(progress);
+    }
+  }
+
+  private EditionCheck merge(Progress progress) throws IOException, VaultException {
     boolean wasWhole = EditionCheck.glance(EditionFolder.of(older, List.of(folder))).isWhole();
     List<CopySource> from = new ArrayList<>();
     changes.roots().forEach(root -> from.add(new FolderSource(root)));
