@@ -24,6 +24,9 @@ final class LightRecipe {
   /** A film of the right size that is leaner than this is light already. */
   private static final long LEAN_BITS_PER_SECOND = 3_000_000;
 
+  /** Frames that were filmed as two half pictures become whole; others pass as they are. */
+  private static final String WHOLE_FRAMES = "yadif=mode=send_frame:deint=interlaced,";
+
   /** The shorter side is the one that must fit 720; smaller pictures stay as they are. */
   private static final String SCALE =
       "scale=w='min(iw,if(gte(iw,ih),1280,720))':h='min(ih,if(gte(iw,ih),720,1280))'"
@@ -90,7 +93,7 @@ final class LightRecipe {
   private static String filter(MediaInfo info) {
     double rate = info.picture().map(Track.Picture::framesPerSecond).orElse(0.0);
     double kept = keptRate(rate);
-    return SCALE + (kept < rate ? ",fps=" + number(kept) : "") + ",format=yuv420p";
+    return WHOLE_FRAMES + SCALE + (kept < rate ? ",fps=" + number(kept) : "") + ",format=yuv420p";
   }
 
   /** Every second, fourth … frame, until there are no more than 30 a second. */

@@ -82,7 +82,8 @@ class LightRecipeTest {
             "-sn",
             "-dn",
             "-vf",
-            "scale=w='min(iw,if(gte(iw,ih),1280,720))':h='min(ih,if(gte(iw,ih),720,1280))'"
+            "yadif=mode=send_frame:deint=interlaced,"
+                + "scale=w='min(iw,if(gte(iw,ih),1280,720))':h='min(ih,if(gte(iw,ih),720,1280))'"
                 + ":force_original_aspect_ratio=decrease:force_divisible_by=2"
                 + ",fps=25.000,format=yuv420p",
             "-c:v",
