@@ -50,28 +50,31 @@ public final class HelpSlipText {
     slip.room()
         .stickKibibytesPerSecond()
         .ifPresent(pace -> lines.add("Reading the course: " + size(pace) + " a second"));
-    for (HelpSlip.Copy copy : slip.copies()) {
-      lines.add(
-          "Course "
-              + copy.edition().hex()
-              + ": "
-              + copy.parts()
-              + " parts, "
-              + copy.missing()
-              + " not here, "
-              + copy.damaged()
-              + " damaged");
-    }
-    HelpSlip.TraitCounts traits = slip.traits();
-    lines.add(
-        "How this laptop is recognised: "
-            + traits.same()
-            + " traits as they were, "
-            + traits.changed()
-            + " changed, "
-            + traits.absent()
-            + " absent");
+    slip.copies().forEach(copy -> lines.add(line(copy)));
+    lines.add(line(slip.traits()));
     return lines;
+  }
+
+  private static String line(HelpSlip.Copy copy) {
+    return "Course "
+        + copy.edition().hex()
+        + ": "
+        + copy.parts()
+        + " parts, "
+        + copy.missing()
+        + " not here, "
+        + copy.damaged()
+        + " damaged";
+  }
+
+  private static String line(HelpSlip.TraitCounts traits) {
+    return "How this laptop is recognised: "
+        + traits.same()
+        + " traits as they were, "
+        + traits.changed()
+        + " changed, "
+        + traits.absent()
+        + " absent";
   }
 
   /**
