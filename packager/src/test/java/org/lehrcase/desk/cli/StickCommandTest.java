@@ -142,6 +142,18 @@ class StickCommandTest {
   }
 
   @Test
+  void aLongFolderNameWithUmlautsIsMadeFitForAStick() throws Exception {
+    String name = "Größe: über Gläser? ".repeat(10);
+    edition = Files.move(edition, folder.resolve(name.strip()));
+    Path one = stick("ADA");
+    CommandRun run = stickRun("--to", one);
+    assertThat(run.exitCode()).as(run.err()).isZero();
+    Path copy = one.resolve("Größe_ über Gläser_ ".repeat(4).strip());
+    assertThat(copy.getFileName().toString()).hasSizeLessThanOrEqualTo(80);
+    assertThat(isWhole(copy)).isTrue();
+  }
+
+  @Test
   void aDamagedOrCutEditionIsNotSent() throws Exception {
     Path part;
     try (Stream<Path> all = Files.walk(edition)) {
