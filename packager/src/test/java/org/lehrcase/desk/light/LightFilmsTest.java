@@ -21,7 +21,6 @@ import org.lehrcase.desk.author.SourceAsset;
 import org.lehrcase.desk.author.SourceCourse;
 import org.lehrcase.desk.home.TestDesk;
 import org.lehrcase.desk.pack.PackException;
-import org.lehrcase.desk.pack.PackListener;
 import org.lehrcase.desk.pack.TinyCourse;
 
 class LightFilmsTest {
@@ -188,25 +187,6 @@ class LightFilmsTest {
   }
 
   @Test
-  void aCopyThatEndsEarlyIsRefused() throws Exception {
-    LightShelf shelf = shelf();
-    SourceAsset source =
-        CourseCheck.run(course.folder())
-            .course()
-            .lessons()
-            .get(1)
-            .assets(AssetRole.VIDEO)
-            .findFirst()
-            .orElseThrow();
-    LightWork tenSeconds =
-        new LightWork(source, LightRecipeTest.film(1920, 1080, 25, 9), shelf.place(source));
-    LightMaker maker = new LightMaker(shelf, fake.program(), PackListener.NONE, System::nanoTime);
-    assertThatThrownBy(() -> maker.make(List.of(tenSeconds), 1))
-        .hasMessageContaining("What ffmpeg made ends at 2 s");
-    assertThat(shelf.films()).isEmpty();
-  }
-
-  @Test
   void withoutAnEncoderTheRecipeIsPrintedAndACourseOfSmallFilmsNeedsNone() throws Exception {
     LightFilms none = new LightFilms(shelf(), Optional.empty());
     assertThatThrownBy(() -> none.of(CourseCheck.run(course.folder()).course()))
@@ -226,75 +206,5 @@ class LightFilmsTest {
     SourceCourse light = new LightFilms(shelf(), Optional.empty()).of(read);
     assertThat(light).isEqualTo(read);
     assertThat(films(light)).startsWith("look.mp4 FULL", "look.light.mp4 LIGHT");
-  }
-
-  @Test
-  void aLongFilmIsMeasuredFirst() throws Exception {
-    LightShelf shelf = shelf();
-    SourceAsset source =
-        CourseCheck.run(course.folder())
-            .course()
-            .lessons()
-            .get(0)
-            .assets(AssetRole.VIDEO)
-            .findFirst()
-            .orElseThrow();
-    var ten = LightRecipeTest.film(2560, 1440, 25, 9);
-    var long600 =
-        new org.lehrcase.desk.media.MediaInfo(
-            ten.container(), 1000, 600_000, ten.index(), ten.tracks());
-    List<Long> clock = new ArrayList<>(List.of(0L, 3_000_000_000L));
-    LightMaker maker =
-        new LightMaker(
-            shelf,
-            fake.program(),
-            new Saying(said),
-            () -> clock.isEmpty() ? 3_000_000_000L : clock.remove(0));
-    assertThatThrownBy(
-            () -> maker.make(List.of(new LightWork(source, long600, shelf.place(source))), 1))
-        .hasMessageContaining("ends at 2 s");
-    assertThat(fake.calls().get(0)).contains("-ss 297.000 -t 6.000");
-    long bytes = Files.size(fake.small()) * 100;
-    assertThat(said.get(1))
-        .contains("about 5 min 0 s of work", Long.toString(bytes).substring(0, 1), "kept in");
-  }
-
-  /** Keeps what is said. */
-  private record Saying(List<String> sentences) implements PackListener {
-    @Override
-    public void say(String sentence) {
-      sentences.add(sentence);
-    }
-
-    @Override
-    public void progress(long doneBytes, long totalBytes) {}
-  }
-
-  @Test
-  void progressIsSaidEveryFewSecondsWithTheTimeLeft() throws Exception {
-    SourceAsset source =
-        CourseCheck.run(course.folder())
-            .course()
-            .lessons()
-            .get(0)
-            .assets(AssetRole.VIDEO)
-            .findFirst()
-            .orElseThrow();
-    LightWork work =
-        new LightWork(source, LightRecipeTest.film(1920, 1080, 25, 9), Path.of("kept"));
-    long[] now = {0};
-    LightProgress progress = new LightProgress(new Saying(said), () -> now[0], 20);
-    now[0] = 4_000_000_000L;
-    progress.reached(work, 1000);
-    assertThat(said).isEmpty();
-    now[0] = 10_000_000_000L;
-    progress.reached(work, 5000);
-    progress.finished(work);
-    now[0] = 20_000_000_000L;
-    progress.reached(work, 5000);
-    assertThat(said)
-        .containsExactly(
-            "light copies: 25 %, now 01 Looking/look.mp4, 30 s left",
-            "light copies: 75 %, now 01 Looking/look.mp4, 7 s left");
   }
 }
