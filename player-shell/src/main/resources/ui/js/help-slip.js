@@ -1,6 +1,7 @@
 import { post } from './api.js';
 import { button, el, svg } from './dom.js';
 import { openPanel } from './panel.js';
+import { saveText } from './save-text.js';
 
 const QUIET_SQUARES = 4;
 
@@ -12,12 +13,6 @@ function codeDrawing(rows) {
   return svg('svg', { class: 'code', viewBox: `0 0 ${side} ${side}`, role: 'img', 'aria-label': 'The help slip as a code for a phone', 'shape-rendering': 'crispEdges' },
     svg('rect', { width: side, height: side, fill: '#fff' }),
     svg('path', { d: path, fill: '#000' }));
-}
-
-function save(slip) {
-  const url = URL.createObjectURL(new Blob([slip.text], { type: 'text/plain' }));
-  el('a', { href: url, download: slip.fileName }).click();
-  setTimeout(() => URL.revokeObjectURL(url), 10000);
 }
 
 function select(text) {
@@ -53,7 +48,7 @@ export async function showHelpSlip(error) {
   openPanel('Help slip',
     el('p', {}, 'Send this to the teacher from whom you bought the course, from any phone or computer. It holds no key, nothing of the course and no names of your files.'),
     el('div', { class: 'row' },
-      button({ text: 'Save as a file', kind: 'main', sign: 'save', onClick: () => save(slip) }),
+      button({ text: 'Save as a file', kind: 'main', sign: 'save', onClick: () => saveText(slip.text, slip.fileName) }),
       button({ text: 'Copy the text', onClick: () => copy(text, said) }),
       button({ text: 'Print', sign: 'print', onClick: printPanel })),
     said,

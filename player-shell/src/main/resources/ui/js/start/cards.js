@@ -2,15 +2,9 @@ import { post } from '../api.js';
 import { button, el, icon } from '../dom.js';
 import { guarded } from '../notice.js';
 import { openPanel } from '../panel.js';
+import { saveText } from '../save-text.js';
 import { several } from '../units.js';
 import { chooseFile } from './drop.js';
-
-/** Saves a text as a file through the browser's own download. */
-function saveText(text, fileName) {
-  const url = URL.createObjectURL(new Blob([text], { type: 'text/plain' }));
-  el('a', { href: url, download: fileName }).click();
-  setTimeout(() => URL.revokeObjectURL(url), 10000);
-}
 
 function showCard(card) {
   const said = el('p', { role: 'status' });
