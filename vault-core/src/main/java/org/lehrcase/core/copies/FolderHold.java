@@ -9,10 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import org.jspecify.annotations.Nullable;
+import org.lehrcase.core.file.WholeFiles;
 
 /** Keeps a second fetch or merge, of this program or of another, out of a folder for a while. */
 final class FolderHold implements Closeable {
-  private static final String NAME = "copying.lock";
+  /** Looks unfinished, as it is what a killed program leaves; the next one takes it over. */
+  private static final String NAME = "copying" + WholeFiles.UNFINISHED;
 
   private final Path file;
   private final FileChannel channel;

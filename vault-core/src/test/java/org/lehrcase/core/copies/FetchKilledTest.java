@@ -77,14 +77,19 @@ class FetchKilledTest {
     }
   }
 
+  private static Map<String, Octets> finished(Path folder) throws Exception {
+    Map<String, Octets> named = CopyShop.files(folder);
+    named.keySet().removeIf(name -> name.endsWith(WholeFiles.UNFINISHED));
+    return named;
+  }
+
   @Test
   void aKilledFetchLeavesOnlyWholeFilesAndGoesOn() throws Exception {
     Path copy = work.resolve("copy");
     Map<String, Octets> whole = CopyShop.files(good);
     for (int lines : new int[] {1, 5, 9}) {
       runAndKill("fetch", good, copy, lines);
-      Map<String, Octets> named = CopyShop.files(copy);
-      named.keySet().removeIf(name -> name.endsWith(WholeFiles.UNFINISHED));
+      Map<String, Octets> named = finished(copy);
       assertThat(whole.entrySet()).containsAll(named.entrySet());
     }
     FetchWish wish = FetchWish.all(front, copy);
@@ -107,7 +112,7 @@ class FetchKilledTest {
       if (!shop.open(old).frontPage().digest().equals(front.digest())) {
         EditionMerge.of(shop.open(good), shop.open(old)).run(Progress.NONE);
       }
-      assertThat(CopyShop.files(old)).isEqualTo(CopyShop.files(good));
+      assertThat(finished(old)).isEqualTo(CopyShop.files(good));
       assertThat(old.resolve(EditionLayout.NEXT)).doesNotExist();
     }
   }

@@ -26,7 +26,7 @@ class FolderHoldTest {
 
   @Test
   void aLockFileLeftByAKilledProgramHoldsNobodyUp() throws Exception {
-    java.nio.file.Files.createFile(folder.resolve("copying.lock"));
+    java.nio.file.Files.createFile(folder.resolve("copying.part"));
     FolderHold.take(folder).close();
     assertThat(folder).isEmptyDirectory();
   }
