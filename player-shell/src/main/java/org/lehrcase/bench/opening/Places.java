@@ -144,8 +144,13 @@ final class Places {
     }
   }
 
-  /** Returns every active place whose keys this machine opens; the caller owns the keys. */
+  /**
+   * Returns every active place whose keys this machine opens; the caller owns the keys. The machine
+   * is looked at even while every card still waits: two small repairs, one after the other, must
+   * not add up to a strange machine before the letter comes.
+   */
   List<OpenPlace> open() throws IOException, VaultException {
+    laptop.secrets();
     List<OpenPlace> open = new ArrayList<>();
     for (CardPlace place : table.all()) {
       keysOf(place).ifPresent(keys -> open.add(new OpenPlace(place, keys)));

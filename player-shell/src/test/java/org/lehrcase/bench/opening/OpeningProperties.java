@@ -35,7 +35,7 @@ class OpeningProperties {
   private TinyShop shop;
   private TinyShop.Packed edition;
   private final License[] licenses = new License[LICENSES];
-  private final Map<Octets, KeyLetter> letters = new HashMap<>();
+  private final Map<Octets, Answer> answers = new HashMap<>();
   private final OpeningModel model = new OpeningModel();
   private int[] traits = new int[5];
   private Bench bench;
@@ -45,7 +45,7 @@ class OpeningProperties {
     SplittableRandom random = new SplittableRandom();
     return given != null
         ? LongStream.of(given)
-        : LongStream.generate(() -> random.nextLong(1L << 48)).limit(16);
+        : LongStream.generate(() -> random.nextLong(1L << 48)).limit(24);
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -124,9 +124,9 @@ class OpeningProperties {
       return "no letter";
     }
     OpeningModel.Card card = model.cards.get(random.nextInt(model.cards.size()));
-    int owner =
-        card.owner >= 0 ? card.owner : card.license >= 0 ? card.license : random.nextInt(LICENSES);
-    byte[] letter = answer(card.bytes, owner);
+    Answer answer = answer(card, random);
+    int owner = answer.owner();
+    byte[] letter = answer.letter().toBytes();
     if (model.canTake(card)) {
       assertThat(bench.opening().acceptLetter(letter).outcome())
           .isEqualTo(model.opens(card) ? Dropped.Outcome.KNOWN : Dropped.Outcome.ACCEPTED);
@@ -138,14 +138,19 @@ class OpeningProperties {
     return "letter of " + owner;
   }
 
-  /** The same card always gets the same letter. */
-  private byte[] answer(Octets card, int owner) throws Exception {
-    KeyLetter letter = letters.get(card);
-    if (letter == null) {
-      letter = shop.answer(LaptopCard.verify(card.toBytes()), licenses[owner].id());
-      letters.put(card, letter);
+  /** What the teacher sent back for a card: once given, for the same license ever after. */
+  private record Answer(int owner, KeyLetter letter) {}
+
+  /** The same card always gets the same letter, also if an earlier one could not be taken. */
+  private Answer answer(OpeningModel.Card card, SplittableRandom random) throws Exception {
+    Answer answer = answers.get(card.bytes);
+    if (answer == null) {
+      int owner = card.license >= 0 ? card.license : random.nextInt(LICENSES);
+      KeyLetter letter = shop.answer(LaptopCard.verify(card.bytes.toBytes()), licenses[owner].id());
+      answer = new Answer(owner, letter);
+      answers.put(card.bytes, answer);
     }
-    return letter.toBytes();
+    return answer;
   }
 
   private String repair(SplittableRandom random) throws Exception {
