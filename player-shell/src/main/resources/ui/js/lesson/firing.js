@@ -1,4 +1,4 @@
-import { el } from '../dom.js';
+import { el, icon } from '../dom.js';
 import { minutes, rate, temperature } from '../units.js';
 import { choice } from '../settings-form.js';
 import { drawCurve } from './curve.js';
@@ -37,6 +37,13 @@ const problems = (firing) => (firing.problems && firing.problems.length
   ? el('div', { class: 'notice care' }, firing.problems.map((line) => el('p', {}, typeof line === 'string' ? line : line.text || line.message)))
   : null);
 
+/** From the lesson's schedule to the one for my own block. */
+function toKilnSheet(store, paper) {
+  const { lesson } = store.getState();
+  const query = new URLSearchParams({ e: lesson.edition, l: lesson.lesson.id, a: paper.id });
+  return el('p', {}, el('a', { class: 'button main', id: 'to-kiln-sheet', href: `kiln.html?${query}` }, icon('firing'), 'For my block, in my kiln'));
+}
+
 /** A firing schedule as curve and table; the unit switch holds everywhere. */
 export async function showFiring(body, paper, store) {
   const firing = paper.data;
@@ -49,7 +56,7 @@ export async function showFiring(body, paper, store) {
         store.dispatch('settings', { temperatureUnit: patch['schedule-unit'] });
         body.querySelector('input:checked')?.focus();
       });
-    body.replaceChildren(...[picture, table(firing, unit), problems(firing), choose, heatCautions()].filter(Boolean));
+    body.replaceChildren(...[toKilnSheet(store, paper), picture, table(firing, unit), problems(firing), choose, heatCautions()].filter(Boolean));
     stop = drawCurve(picture, firing, unit);
   });
   return {

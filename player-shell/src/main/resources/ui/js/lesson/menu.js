@@ -77,6 +77,7 @@ function openMenu(store) {
       button({ text: 'One frame back', onClick: () => store.dispatch('frame', -1) }),
       button({ text: 'One frame on', onClick: () => store.dispatch('frame', 1) })),
     el('h3', {}, 'At the bench'), timerForm(),
+    el('p', {}, el('a', { class: 'button', href: `kiln.html?e=${lesson.edition}&l=${lesson.lesson.id}` }, 'Kiln sheet for my block')),
     el('h3', {}, 'How it is shown'),
     renditions(store), captionChoices(store),
     settingsForm(settings, (patch) => store.dispatch('settings', patch)),

@@ -17,8 +17,13 @@ public final class FieldTrouble extends Exception {
     this.field = field;
   }
 
-  /** Puts a refusal of the core at its field: its messages begin with the field's name. */
-  static FieldTrouble of(String path, IllegalArgumentException refused) {
+  /**
+   * Puts a refusal of the core at its field: its messages begin with the field's name.
+   *
+   * @param path of the object, with a point at its end
+   * @param refused what the core said
+   */
+  public static FieldTrouble of(String path, IllegalArgumentException refused) {
     String message = String.valueOf(refused.getMessage());
     int end = 0;
     while (end < message.length()

@@ -10,46 +10,59 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** The fields of a JSON object, read one by one, each refusal with the field's path. */
-final class Fields {
+public final class Fields {
   private static final int LONGEST_TEXT = 100;
   private static final int MOST_ITEMS = 1000;
 
   private final JsonObject object;
   private final String path;
 
-  Fields(JsonObject object, String path) {
+  /**
+   * Reads an object.
+   *
+   * @param object the object
+   * @param path where it stands, with a point at its end; empty for the whole request
+   */
+  public Fields(JsonObject object, String path) {
     this.object = object;
     this.path = path;
   }
 
-  String path(String name) {
+  /** Returns the path of a field. */
+  public String path(String name) {
     return path + name;
   }
 
-  String path() {
+  /** Returns the path of this object, with a point at its end. */
+  public String path() {
     return path;
   }
 
-  boolean has(String name) {
+  /** Says whether a field is there and not null. */
+  public boolean has(String name) {
     return object.has(name) && !object.get(name).isJsonNull();
   }
 
-  List<String> unknown(Set<String> known) {
+  /** Returns the paths of the fields that nobody reads. */
+  public List<String> unknown(Set<String> known) {
     return object.keySet().stream().filter(k -> !known.contains(k)).map(this::path).toList();
   }
 
-  OptionalDouble number(String name) throws FieldTrouble {
+  /** Reads a number that may be missing. */
+  public OptionalDouble number(String name) throws FieldTrouble {
     return has(name)
         ? OptionalDouble.of(numberOf(object.get(name), path(name)))
         : OptionalDouble.empty();
   }
 
-  double number(String name, double otherwise) throws FieldTrouble {
+  /** Reads a number, or takes another one if it is missing. */
+  public double number(String name, double otherwise) throws FieldTrouble {
     return number(name).orElse(otherwise);
   }
 
   /** Reads a number that must lie in a range; both ends are allowed. */
-  double number(String name, double otherwise, double least, double most) throws FieldTrouble {
+  public double number(String name, double otherwise, double least, double most)
+      throws FieldTrouble {
     double value = number(name, otherwise);
     if (!(value >= least && value <= most)) {
       throw new FieldTrouble(
@@ -58,7 +71,8 @@ final class Fields {
     return value;
   }
 
-  Optional<String> text(String name) throws FieldTrouble {
+  /** Reads a short text that may be missing. */
+  public Optional<String> text(String name) throws FieldTrouble {
     if (!has(name)) {
       return Optional.empty();
     }
@@ -71,7 +85,7 @@ final class Fields {
   }
 
   /** Reads one of some words. */
-  String word(String name, String otherwise, List<String> words) throws FieldTrouble {
+  public String word(String name, String otherwise, List<String> words) throws FieldTrouble {
     String word = text(name).orElse(otherwise);
     if (!words.contains(word)) {
       throw new FieldTrouble(path(name), "must be one of: " + String.join(", ", words));
@@ -79,7 +93,8 @@ final class Fields {
     return word;
   }
 
-  Optional<Fields> object(String name) throws FieldTrouble {
+  /** Reads an object that may be missing. */
+  public Optional<Fields> object(String name) throws FieldTrouble {
     if (!has(name)) {
       return Optional.empty();
     }
@@ -89,16 +104,18 @@ final class Fields {
     return Optional.of(new Fields(object.getAsJsonObject(name), path(name) + "."));
   }
 
-  boolean isText(String name) {
+  /** Says whether a field is a single value. */
+  public boolean isText(String name) {
     return has(name) && object.get(name).isJsonPrimitive();
   }
 
   /** Says whether a field is exactly this text. */
-  boolean isText(String name, String text) {
+  public boolean isText(String name, String text) {
     return isText(name) && object.get(name).getAsString().equals(text);
   }
 
-  Optional<List<Fields>> objects(String name) throws FieldTrouble {
+  /** Reads a list of objects that may be missing. */
+  public Optional<List<Fields>> objects(String name) throws FieldTrouble {
     if (!has(name)) {
       return Optional.empty();
     }
@@ -113,7 +130,8 @@ final class Fields {
     return Optional.of(items);
   }
 
-  List<Double> numbers(String name) throws FieldTrouble {
+  /** Reads a list of numbers. */
+  public List<Double> numbers(String name) throws FieldTrouble {
     List<Double> numbers = new ArrayList<>();
     for (JsonElement element : array(name)) {
       numbers.add(numberOf(element, path(name) + "[" + numbers.size() + "]"));

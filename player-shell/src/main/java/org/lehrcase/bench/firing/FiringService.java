@@ -7,22 +7,15 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.lehrcase.core.glass.kiln.ControllerFit;
 import org.lehrcase.core.glass.kiln.EnergyUse;
 import org.lehrcase.core.glass.kiln.FittedPlan;
 import org.lehrcase.core.glass.kiln.Tariff;
 import org.lehrcase.core.glass.kiln.TypedLine;
-import org.lehrcase.core.glass.plan.Block;
 import org.lehrcase.core.glass.plan.CautionPrice;
 import org.lehrcase.core.glass.plan.FiringPlan;
 import org.lehrcase.core.glass.plan.FiringPlanner;
 import org.lehrcase.core.glass.plan.FiringReview;
-import org.lehrcase.core.glass.plan.FiringTask;
 import org.lehrcase.core.glass.plan.FiringWarning;
-import org.lehrcase.core.glass.plan.Limit;
-import org.lehrcase.core.glass.plan.PlannedSegment;
-import org.lehrcase.core.glass.plan.Stage;
 
 /** Answers a request for a firing: proposes or takes a schedule, fits it to the kiln, simulates. */
 public final class FiringService {
@@ -32,12 +25,14 @@ public final class FiringService {
   private static final ZonedDateTime ANY_DAY =
       ZonedDateTime.of(2001, 1, 1, 0, 0, 0, 0, ZoneOffset.UTC);
 
+  private final ComputedFiring firing;
   private final FiringRequest request;
   private final JsonObject answer = new JsonObject();
   private final List<String> extra = new ArrayList<>();
 
-  private FiringService(FiringRequest request) {
-    this.request = request;
+  private FiringService(ComputedFiring firing) {
+    this.firing = firing;
+    this.request = firing.request();
   }
 
   /**
@@ -55,54 +50,60 @@ public final class FiringService {
    * @throws FieldTrouble naming the field that cannot be used
    */
   public static Answer answer(String json) throws FieldTrouble {
-    return new FiringService(RequestReader.read(json)).answer();
+    FiringRequest request = RequestReader.read(json);
+    if (request.quench().isPresent()) {
+      return blown(request, request.quench().get());
+    }
+    ComputedFiring firing = ComputedFiring.of(request);
+    JsonObject answer = figures(firing);
+    if (request.segments().isEmpty()) {
+      answer.add("caution_prices", prices(firing));
+    }
+    return new Answer(answer, firing.isRunnable());
   }
 
-  private Answer answer() {
-    FiringPlan plan = FiringPlanner.plan(request.wish());
-    if (request.quench().isPresent()) {
-      return blown(plan, request.quench().get());
+  /**
+   * Returns lines, times and stresses of a firing.
+   *
+   * @param firing a computed firing
+   */
+  public static JsonObject figures(ComputedFiring firing) {
+    return new FiringService(firing).figures();
+  }
+
+  private JsonObject figures() {
+    FiringPlan plan = firing.plan();
+    FiringReview review = firing.reviewed();
+    if (!request.segments().isEmpty()) {
+      ownSoak(plan);
     }
-    List<PlannedSegment> lines = request.segments().isEmpty() ? plan.segments() : typedIn(plan);
-    Optional<FittedPlan> fitted =
-        request.kiln().controller().map(c -> ControllerFit.fit(lines, c, request.kiln().pace()));
-    boolean runnable = fitted.map(FittedPlan::isRunnable).orElse(true);
-    List<PlannedSegment> shown =
-        fitted.filter(FittedPlan::isRunnable).map(FittedPlan::lines).orElse(lines);
-    FiringReview review = review(shown);
     answer.addProperty("model", MODEL);
-    answer.add("segments", FiringAnswer.segments(shown));
+    answer.add("segments", FiringAnswer.segments(firing.lines()));
     answer.add("anneal", anneal(plan));
     answer.addProperty("total_h", FiringAnswer.rounded(review.totalHours(), 2));
     answer.add("times", FiringAnswer.times(review.path().times()));
     answer.add("stress", FiringAnswer.stress(review.simulated()));
     answer.addProperty("lid_c", Math.floor(plan.lidC()));
-    fitted.ifPresent(this::controller);
+    firing.fitted().ifPresent(this::controller);
     energy(review);
-    if (request.segments().isEmpty()) {
-      answer.add("caution_prices", prices());
-    }
     notes();
     answer.add("warnings", warnings(review));
-    return new Answer(answer, runnable);
+    return answer;
   }
 
-  private Answer blown(FiringPlan plan, Quench quench) {
+  private static Answer blown(FiringRequest request, Quench quench) {
+    var answer = new JsonObject();
     answer.addProperty("model", MODEL);
     quench.answer(request.wish(), answer);
-    answer.add("anneal", anneal(plan));
+    answer.add("anneal", anneal(FiringPlanner.plan(request.wish())));
     var warnings = new JsonArray();
     warnings.add("Blown cold to hold the model against experiments; no kiln does that to a block.");
     answer.add("warnings", warnings);
     return new Answer(answer, true);
   }
 
-  /** A schedule as it was typed in; its block is judged as it stands. */
-  private List<PlannedSegment> typedIn(FiringPlan plan) {
-    List<PlannedSegment> lines = new ArrayList<>();
-    for (var segment : request.segments()) {
-      lines.add(new PlannedSegment(Stage.OTHER, segment, Limit.AS_TYPED, Limit.AS_TYPED));
-    }
+  /** A schedule as it was typed in is judged as it stands; the rule says what it would ask for. */
+  private void ownSoak(FiringPlan plan) {
     double longest = plan.anneal().soakHours() * 60;
     boolean soaks =
         request.segments().stream()
@@ -118,24 +119,6 @@ public final class FiringService {
               plan.anneal().soakC(),
               plan.anneal().soakHours()));
     }
-    return lines;
-  }
-
-  private FiringReview review(List<PlannedSegment> lines) {
-    Block block = request.wish().block();
-    boolean sheet = request.wish().task() == FiringTask.ENAMEL;
-    Block whole =
-        sheet
-            ? new Block(
-                block.thicknessMm(), block.faces(), true, block.bareShelfMm(), block.widestMm())
-            : block;
-    return FiringReview.of(
-        new FiringReview.Trial(
-            request.wish().glass(),
-            whole,
-            request.kiln().pace(),
-            lines.stream().map(PlannedSegment::segment).toList(),
-            !request.segments().isEmpty() && !request.kiln().paceGiven()));
   }
 
   private static JsonObject anneal(FiringPlan plan) {
@@ -194,9 +177,14 @@ public final class FiringService {
     }
   }
 
-  private JsonArray prices() {
+  /**
+   * Returns what each step of the caution knob costs.
+   *
+   * @param firing a computed firing
+   */
+  public static JsonArray prices(ComputedFiring firing) {
     var array = new JsonArray();
-    for (CautionPrice price : CautionPrice.list(request.wish())) {
+    for (CautionPrice price : CautionPrice.list(firing.request().wish())) {
       var item = new JsonObject();
       item.addProperty("caution", price.level().id());
       item.addProperty("total_h", FiringAnswer.rounded(price.totalHours(), 2));

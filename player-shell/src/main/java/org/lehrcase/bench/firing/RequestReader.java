@@ -59,7 +59,12 @@ final class RequestReader {
    * @throws FieldTrouble naming the first field that cannot be used
    */
   static FiringRequest read(String json) throws FieldTrouble {
-    var fields = new Fields(object(json), "");
+    return read(object(json));
+  }
+
+  /** Reads a request that is an object already. */
+  static FiringRequest read(JsonObject json) throws FieldTrouble {
+    var fields = new Fields(json, "");
     List<String> unknown = new ArrayList<>(fields.unknown(KNOWN));
     Block block = block(fields);
     var glass = GlassReader.read(fields);

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * the last step applied; each step is one transaction.
  */
 final class Migrations {
-  private static final List<String> STEPS = List.of("0001_study.sql", "0002_pieces.sql");
+  private static final List<String> STEPS =
+      List.of("0001_study.sql", "0002_pieces.sql", "0003_kilns.sql");
   private static final int MAX_STEP_BYTES = 1 << 16;
 
   private Migrations() {}

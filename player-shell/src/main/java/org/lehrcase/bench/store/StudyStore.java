@@ -24,6 +24,9 @@ public final class StudyStore implements Closeable {
   private final SettingTable settings;
   private final PieceTable pieces;
   private final CorrectionTable corrections;
+  private final OwnFiguresTable ownFigures;
+  private final FiringLogTable firings;
+  private final FiringPhotoTable firingPhotos;
 
   private StudyStore(Database database, Clock clock) {
     this.database = database;
@@ -36,6 +39,9 @@ public final class StudyStore implements Closeable {
     this.settings = new SettingTable(database);
     this.pieces = new PieceTable(database, clock);
     this.corrections = new CorrectionTable(database, clock);
+    this.ownFigures = new OwnFiguresTable(database, clock);
+    this.firings = new FiringLogTable(database, clock);
+    this.firingPhotos = new FiringPhotoTable(database, clock);
   }
 
   /**
@@ -145,6 +151,33 @@ public final class StudyStore implements Closeable {
    */
   public CorrectionTable corrections() {
     return corrections;
+  }
+
+  /**
+   * Returns the student's kilns, glasses and blocks.
+   *
+   * @return the table
+   */
+  public OwnFiguresTable ownFigures() {
+    return ownFigures;
+  }
+
+  /**
+   * Returns the pictures of firings.
+   *
+   * @return the table
+   */
+  public FiringPhotoTable firingPhotos() {
+    return firingPhotos;
+  }
+
+  /**
+   * Returns the log of firings.
+   *
+   * @return the table
+   */
+  public FiringLogTable firings() {
+    return firings;
   }
 
   @Override

@@ -56,6 +56,8 @@ public final class BenchRooms implements AutoCloseable {
         });
     new StudyQuestions(bench).addTo(api);
     new PieceQuestions(bench.store().pieces()).addTo(api);
+    new KilnQuestions(bench, Clock.systemDefaultZone()).addTo(api);
+    new OwnFigureQuestions(bench.store().ownFigures()).addTo(api);
     new OpeningQuestions(bench, jobs).addTo(api);
     new CopyQuestions(bench, jobs).addTo(api);
     HelpSlips slips = new HelpSlips(bench, service.version());
