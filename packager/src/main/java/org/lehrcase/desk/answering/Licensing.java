@@ -3,6 +3,7 @@ package org.lehrcase.desk.answering;
 import java.io.IOException;
 import java.security.SecureRandom;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.LicenseId;
@@ -48,23 +49,71 @@ public final class Licensing {
    * @throws IOException if the book cannot be used; nothing is kept
    */
   public License sell(Order order) throws IOException, RefusedException {
-    return book.<License, RefusedException>together(
+    return enter(order, "licensed", Map.of());
+  }
+
+  /**
+   * Enters a new license with what the shop's own books need of it.
+   *
+   * @param order what was bought
+   * @param gift whether it is given away
+   * @param facts values by column, such as order number, net, tax and country
+   * @return the license
+   * @throws RefusedException if an entry breaks a rule; nothing is kept
+   * @throws IOException if the book cannot be used; nothing is kept
+   */
+  public License sell(Order order, boolean gift, Map<String, String> facts)
+      throws IOException, RefusedException {
+    return enter(order, gift ? "gifted" : "licensed", facts);
+  }
+
+  /**
+   * A sale from a table.
+   *
+   * @param order what was bought
+   * @param facts values by column
+   */
+  public record Sale(Order order, Map<String, String> facts) {}
+
+  /**
+   * Enters many sales in one step.
+   *
+   * @param sales what was bought
+   * @return how many
+   * @throws RefusedException if one breaks a rule; none is kept then
+   * @throws IOException if the book cannot be used; none is kept then
+   */
+  public int sellAll(List<Sale> sales) throws IOException, RefusedException {
+    return book.<Integer, RefusedException>together(
         () -> {
-          LicenseEntry entry =
-              new LicenseEntry(
-                  LicenseId.random(random),
-                  person(order),
-                  keys.epoch(),
-                  1,
-                  new LicenseEntry.Terms(
-                      order.series(), order.allowance().places(), order.allowance().moves()),
-                  0,
-                  LicenseState.OPEN,
-                  book.today());
-          book.licenses().add(entry);
-          book.events().add("licensed", entry.id().hex(), String.join(",", order.series()));
-          return issue(entry);
+          for (Sale sale : sales) {
+            add(sale.order(), "licensed", sale.facts());
+          }
+          return sales.size();
         });
+  }
+
+  private License enter(Order order, String kind, Map<String, String> facts)
+      throws IOException, RefusedException {
+    return book.<License, RefusedException>together(() -> issue(add(order, kind, facts)));
+  }
+
+  private LicenseEntry add(Order order, String kind, Map<String, String> facts) throws IOException {
+    LicenseEntry entry =
+        new LicenseEntry(
+            LicenseId.random(random),
+            person(order),
+            keys.epoch(),
+            1,
+            new LicenseEntry.Terms(
+                order.series(), order.allowance().places(), order.allowance().moves()),
+            0,
+            LicenseState.OPEN,
+            book.today());
+    book.licenses().add(entry);
+    book.events().add(kind, entry.id().hex(), String.join(",", order.series()));
+    book.facts().keep(entry.id(), facts);
+    return entry;
   }
 
   /**

@@ -1,10 +1,12 @@
 package org.lehrcase.desk.answering;
 
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.lehrcase.core.license.License;
 import org.lehrcase.core.license.LicenseTerms.Allowance;
+import org.lehrcase.core.message.Line;
 
 /**
  * What a buyer ordered.
@@ -39,8 +41,13 @@ public record Order(String name, String email, List<String> series, Allowance al
     if (!EMAIL.matcher(email.strip()).matches()) {
       throw wrong("\"" + email + "\" is no e-mail address.");
     }
+    String buyer = Normalizer.normalize(name.strip(), Normalizer.Form.NFC);
+    if (!Line.isClean(buyer) || buyer.length() > Line.NAME_CHARS) {
+      throw wrong(
+          "The name is empty, longer than 100 characters, or holds signs that no name has.");
+    }
     List<String> ids = series(series);
-    return new Order(name.strip(), email.strip(), ids, allowance);
+    return new Order(buyer, email.strip(), ids, allowance);
   }
 
   /**
@@ -63,6 +70,16 @@ public record Order(String name, String email, List<String> series, Allowance al
       }
     }
     return ids;
+  }
+
+  /**
+   * Refuses an entry that a person typed.
+   *
+   * @param message what is wrong with it
+   * @return the refusal
+   */
+  public static RefusedException wrongEntry(String message) {
+    return wrong(message);
   }
 
   private static RefusedException wrong(String message) {

@@ -24,6 +24,8 @@ public enum Refusal {
   PLACES_IN_USE,
   /** Places were replaced so often that the license has no key left. */
   KEYS_USED_UP,
+  /** What was done cannot be taken back any more. */
+  TOO_LATE,
   /** An entry, such as a name or a series, breaks a rule. */
   WRONG_ENTRY
 }

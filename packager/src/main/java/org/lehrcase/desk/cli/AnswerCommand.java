@@ -40,8 +40,17 @@ final class AnswerCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private HomeOptions options;
 
-  @Parameters(paramLabel = "CARD", description = "The mail or file with the laptop card.")
-  private Path card;
+  @Parameters(
+      paramLabel = "CARD",
+      arity = "0..1",
+      description = "The mail or file with the laptop card.")
+  private @Nullable Path card;
+
+  @Option(
+      names = "--in",
+      paramLabel = "DIR",
+      description = "Answers every card in the files of this folder; --out is a folder then.")
+  private @Nullable Path in;
 
   @Option(
       names = "--license",
@@ -60,7 +69,7 @@ final class AnswerCommand implements Callable<Integer> {
       names = "--out",
       required = true,
       paramLabel = "FILE",
-      description = "The key letter to write.")
+      description = "The key letter to write; with --in, the folder for the letters.")
   private Path out;
 
   AnswerCommand(Surroundings surroundings) {
@@ -69,12 +78,21 @@ final class AnswerCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return options.open(surroundings, this::answer);
+    Path folder = in;
+    if ((folder == null) == (card == null)) {
+      throw new RefusedException(
+          Refusal.NOT_A_CARD, "Name one card, or a folder of them with --in. Nothing was changed.");
+    }
+    return folder == null
+        ? options.open(surroundings, this::answer)
+        : options.open(
+            surroundings,
+            (desk, keys) -> new AnswerFolder(surroundings, spec, desk, keys).run(folder, out));
   }
 
   private int answer(DeskHome desk, DeskKeys keys) throws Exception {
     OutFile file = OutFile.replacing(out);
-    LaptopCard read = CardFile.read(card);
+    LaptopCard read = CardFile.read(java.util.Objects.requireNonNull(card));
     Answering.Answer answer =
         new Answering(desk.book(), keys, surroundings.random()).answer(read, wish(desk));
     LicenseEntry owner = new LicenseSearch(desk.book()).open(answer.place().license());

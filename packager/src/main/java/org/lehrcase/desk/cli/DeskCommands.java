@@ -37,6 +37,7 @@ public final class DeskCommands implements Runnable {
    */
   public static CommandLine of(Surroundings surroundings) {
     return new CommandLine(new DeskCommands())
+        .addSubcommand(new OpenCommand(surroundings))
         .addSubcommand(new InitCommand(surroundings))
         .addSubcommand(new RecoverCommand(surroundings))
         .addSubcommand(new CheckCommand())
@@ -45,7 +46,16 @@ public final class DeskCommands implements Runnable {
         .addSubcommand(new CorrectCommand(surroundings))
         .addSubcommand(new LicenseCommand(surroundings))
         .addSubcommand(new AnswerCommand(surroundings))
+        .addSubcommand(
+            new CommandLine(new PeopleCommand())
+                .addSubcommand(new PeopleCommand.Import(surroundings)))
+        .addSubcommand(new BookCommand(surroundings))
+        .addSubcommand(new KeysCommand(surroundings))
         .addSubcommand(new StickCommand(surroundings))
+        .addSubcommand(new BackupCommand(surroundings))
+        .addSubcommand(new RestoreCommand(surroundings))
+        .addSubcommand(new PassphraseCommand(surroundings))
+        .addSubcommand(new UnpackCommand(surroundings))
         .addSubcommand(new ExplainCommand())
         .addSubcommand(new DemoCommand(surroundings))
         .setExecutionExceptionHandler(new Failures());

@@ -3,6 +3,7 @@ package org.lehrcase.desk.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.desk.home.DeskHome;
 import org.lehrcase.desk.home.DeskHomeException;
@@ -57,6 +58,12 @@ final class HomeOptions {
         DeskKeys keys = desk.unlock(passphrase)) {
       return work.with(desk, keys);
     }
+  }
+
+  /** Takes the passphrase from its file, if one was named; asks nobody. */
+  Optional<Passphrase> filedPassphrase() throws IOException {
+    Path file = passphraseFile;
+    return file == null ? Optional.empty() : Optional.of(Passphrase.ofFile(file));
   }
 
   Passphrase passphrase(Prompt prompt) throws IOException, DeskHomeException.Unusable {

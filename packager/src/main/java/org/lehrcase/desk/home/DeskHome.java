@@ -3,20 +3,34 @@ package org.lehrcase.desk.home;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Clock;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.license.Statement;
 import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.message.MessageType;
+import org.lehrcase.core.primitive.Argon2id;
+import org.lehrcase.core.primitive.VerifyKey;
+import org.lehrcase.desk.sales.HeadSeal;
 import org.lehrcase.desk.sales.SalesBook;
 
 /** An open desk home: locked against a second desk, its sales book open, its keys still shut. */
 public final class DeskHome implements AutoCloseable {
-  static final String KEYS = "desk-keys";
-  static final String STATEMENT = "statement";
-  static final String BOOK = "sales.db";
+  /** The file with the keys, under the passphrase. */
+  public static final String KEYS = "desk-keys";
+
+  /** The file with the root's word for the desk key. */
+  public static final String STATEMENT = "statement";
+
+  /** The sales book. */
+  public static final String BOOK = "sales.db";
+
   private static final String LOCK = "lock";
-  private static final String PACKING = "packing";
+
+  /** The folder of what packing remembers. */
+  public static final String PACKING = "packing";
+
   private static final int MAX_KEYS_BYTES = 16_384;
 
   private final Path folder;
@@ -71,6 +85,43 @@ public final class DeskHome implements AutoCloseable {
    * @throws IOException if the file cannot be read
    */
   public DeskKeys unlock(Passphrase passphrase) throws IOException, DeskHomeException {
+    DeskKeys keys = open(passphrase);
+    book.sealWith(seal(keys));
+    return keys;
+  }
+
+  /**
+   * Puts the keys under another passphrase. The new file is opened once before it takes the place
+   * of the old one.
+   *
+   * @param old the passphrase of today
+   * @param fresh the new one
+   * @param cost how slow guessing it is made
+   * @param random the source of the salt
+   * @throws DeskHomeException.WrongPassphrase if the old one does not open the desk
+   * @throws DeskHomeException.Unusable if the new one is too short
+   * @throws DeskHomeException.Damaged if the keys file is not as it was written
+   * @throws IOException if the file cannot be read or written; the old one stays then
+   */
+  public void changePassphrase(
+      Passphrase old, Passphrase fresh, Argon2id.Cost cost, SecureRandom random)
+      throws IOException, DeskHomeException {
+    fresh.fitForNewKeys();
+    try (DeskKeys keys = open(old)) {
+      byte[] box = keys.seal(fresh, cost, random);
+      DeskKeys.open(fresh, box).close();
+      OwnerFiles.write(folder.resolve(KEYS), box);
+    } catch (VaultException e) {
+      throw damaged(String.valueOf(e.getMessage()));
+    }
+    book.<Boolean, IOException>together(
+        () -> {
+          book.events().add("passphrase", statement.root().octets().hex(), "");
+          return true;
+        });
+  }
+
+  private DeskKeys open(Passphrase passphrase) throws IOException, DeskHomeException {
     byte[] box = OwnerFiles.read(folder.resolve(KEYS), MAX_KEYS_BYTES);
     try {
       DeskKeys keys = DeskKeys.open(passphrase, box);
@@ -87,6 +138,36 @@ public final class DeskHome implements AutoCloseable {
     } catch (VaultException e) {
       throw damaged(String.valueOf(e.getMessage()));
     }
+  }
+
+  /**
+   * Returns what signs the newest event of the book, and knows the signature.
+   *
+   * @param keys the open keys of this desk
+   * @return the seal; of no use once the keys are closed
+   */
+  public static HeadSeal seal(DeskKeys keys) {
+    VerifyKey desk = keys.desk().publicKey();
+    return new HeadSeal() {
+      @Override
+      public Octets sign(byte[] head) {
+        return Octets.of(keys.desk().sign(head));
+      }
+
+      @Override
+      public boolean verifies(byte[] head, Octets signature) {
+        return desk.verifies(head, signature.toBytes());
+      }
+    };
+  }
+
+  /**
+   * Returns the folder of this home.
+   *
+   * @return the folder
+   */
+  public Path folder() {
+    return folder;
   }
 
   /**

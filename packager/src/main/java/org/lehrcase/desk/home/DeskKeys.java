@@ -95,6 +95,24 @@ public final class DeskKeys implements AutoCloseable {
   }
 
   /**
+   * Returns the same keys for a desk that went back to a backup: its editions order behind all that
+   * were packed after the backup.
+   *
+   * @return keys of their own, for the caller to close
+   */
+  DeskKeys wentBack() {
+    byte[] clear = encode();
+    try {
+      ByteBuffer.wrap(clear).putShort(1, (short) (restores + 1));
+      return decode(clear);
+    } catch (VaultException e) {
+      throw new IllegalStateException("keys of our own decode", e);
+    } finally {
+      Arrays.fill(clear, (byte) 0);
+    }
+  }
+
+  /**
    * Returns the key that signs front pages, letters and licenses.
    *
    * @return the desk key; closed with these keys

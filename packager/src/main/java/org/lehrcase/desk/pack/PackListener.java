@@ -26,4 +26,13 @@ public interface PackListener {
    * @param totalBytes what there is to seal and copy in all
    */
   void progress(long doneBytes, long totalBytes);
+
+  /**
+   * Asked after every {@link #progress}.
+   *
+   * @return false to end the pack; the next one goes on with its whole files
+   */
+  default boolean goOn() {
+    return true;
+  }
 }

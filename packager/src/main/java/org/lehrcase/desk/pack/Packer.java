@@ -179,18 +179,18 @@ public final class Packer {
             course.title(),
             home.book().today(),
             job.target().toString());
-    FrontPage front =
-        new EditionWriter(home, keys, disk, random).write(job.staging(), entry, course, draft);
-    home.book()
-        .<Boolean, IOException>together(
-            () -> {
+    return home.book()
+        .<FrontPage, IOException>together(
+            () -> { // nobody buys between the rows of its keys file and its entry
+              FrontPage front =
+                  new EditionWriter(home, keys, disk, random)
+                      .write(job.staging(), entry, course, draft);
               home.book().editions().add(entry);
               home.book()
                   .events()
                   .add("packed", entry.id().hex(), entry.series() + " " + entry.number());
-              return true;
+              return front;
             });
-    return front;
   }
 
   private PackResult unchanged(

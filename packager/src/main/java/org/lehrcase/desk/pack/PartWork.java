@@ -9,6 +9,7 @@ import java.security.SecureRandom;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.PartRef;
 import org.lehrcase.core.course.Rendition;
@@ -67,10 +68,13 @@ final class PartWork {
                   before,
                   bytes -> {
                     listener.progress(doneBytes + bytes, total);
-                    return true;
+                    return listener.goOn();
                   }));
           doneBytes += part.sealedBytes();
           listener.progress(doneBytes, total);
+          if (!listener.goOn()) {
+            throw new CancellationException("the pack was stopped");
+          }
         }
       }
     }

@@ -10,13 +10,18 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
 import org.sqlite.SQLiteConfig;
 
-/** One connection with bound parameters only. Not safe for use by several threads. */
+/**
+ * One connection with bound parameters only. Safe for several threads: each statement, and each
+ * transaction as a whole, keeps the others waiting.
+ */
 final class Database implements AutoCloseable {
   private static final int BUSY_MILLIS = 5_000;
 
   private final Connection connection;
+  private final ReentrantLock turn = new ReentrantLock();
 
   Database(Connection connection) {
     this.connection = connection;
@@ -63,6 +68,7 @@ final class Database implements AutoCloseable {
   }
 
   <T> List<T> rows(String sql, RowReader<T> reader, Object... values) throws SalesException {
+    turn.lock();
     try (PreparedStatement statement = connection.prepareStatement(sql)) {
       bind(statement, values);
       List<T> rows = new ArrayList<>();
@@ -74,6 +80,8 @@ final class Database implements AutoCloseable {
       return List.copyOf(rows);
     } catch (SQLException e) {
       throw failure(e);
+    } finally {
+      turn.unlock();
     }
   }
 
@@ -87,25 +95,40 @@ final class Database implements AutoCloseable {
   }
 
   int change(String sql, Object... values) throws SalesException {
+    turn.lock();
     try (PreparedStatement statement = connection.prepareStatement(sql)) {
       bind(statement, values);
       return statement.executeUpdate();
     } catch (SQLException e) {
       throw failure(e);
+    } finally {
+      turn.unlock();
     }
   }
 
   /** Runs a script of our own that may hold several statements; never text from outside. */
   void script(String sql) throws SalesException {
+    turn.lock();
     try (Statement statement = connection.createStatement()) {
       statement.executeUpdate(sql);
     } catch (SQLException e) {
       throw failure(e);
+    } finally {
+      turn.unlock();
     }
   }
 
   /** Runs the steps in one transaction; whatever they throw undoes all of them. */
   <T, E extends Exception> T transaction(Steps<T, E> steps) throws IOException, E {
+    turn.lock();
+    try {
+      return inOneTurn(steps);
+    } finally {
+      turn.unlock();
+    }
+  }
+
+  private <T, E extends Exception> T inOneTurn(Steps<T, E> steps) throws IOException, E {
     autoCommit(false);
     boolean kept = false;
     try {

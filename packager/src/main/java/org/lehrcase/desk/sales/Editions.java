@@ -17,6 +17,7 @@ public final class Editions {
   private static final String SERIES =
       "INSERT INTO series (id, title) VALUES (?,?)"
           + " ON CONFLICT (id) DO UPDATE SET title = excluded.title";
+  private static final String ALL = SELECT + "ORDER BY series, restores, number";
   private static final String ADD =
       "INSERT INTO edition (id, series, restores, number, epoch, title, day, folder)"
           + " VALUES (?,?,?,?,?,?,?,?)";
@@ -88,6 +89,16 @@ public final class Editions {
         entry.title(),
         entry.day().toString(),
         entry.folder());
+  }
+
+  /**
+   * Lists every edition.
+   *
+   * @return by series, oldest first
+   * @throws SalesException if the book cannot be read
+   */
+  public List<EditionEntry> all() throws SalesException {
+    return database.rows(ALL, Editions::read);
   }
 
   private static EditionEntry read(ResultSet row) throws SQLException {

@@ -14,6 +14,10 @@ public final class Events {
   private static final Octets NONE = Octets.of(new byte[32]);
   private static final String ALL = "SELECT * FROM event ORDER BY seq";
   private static final String LAST = "SELECT * FROM event ORDER BY seq DESC LIMIT 1";
+  private static final String AT = "SELECT * FROM event WHERE seq = ?";
+  private static final String NEWEST_FIRST =
+      "SELECT * FROM event WHERE (? = '' OR kind = ?) AND at >= ? AND at < ?"
+          + " ORDER BY seq DESC LIMIT ?";
   private static final String ADD =
       "INSERT INTO event (seq, at, kind, subject, detail, previous, hash) VALUES (?,?,?,?,?,?,?)";
 
@@ -52,6 +56,55 @@ public final class Events {
         event.previous().toBytes(),
         event.hash().toBytes());
     return event;
+  }
+
+  /**
+   * Finds the newest event.
+   *
+   * @return the event, or nothing in an empty book
+   * @throws SalesException if the book cannot be read
+   */
+  public Optional<Event> newest() throws SalesException {
+    return database.row(LAST, Events::read);
+  }
+
+  /**
+   * Finds an event.
+   *
+   * @param seq its number
+   * @return the event, or nothing
+   * @throws SalesException if the book cannot be read
+   */
+  public Optional<Event> at(long seq) throws SalesException {
+    return database.row(AT, Events::read, seq);
+  }
+
+  /**
+   * Which events are wanted.
+   *
+   * @param kind the kind, or nothing for all
+   * @param from ISO day or instant; nothing for the beginning
+   * @param before ISO day or instant; "9" for no end
+   * @param limit most of them
+   */
+  public record Filter(String kind, String from, String before, int limit) {}
+
+  /**
+   * Lists events, newest first.
+   *
+   * @param filter which
+   * @return the events
+   * @throws SalesException if the book cannot be read
+   */
+  public List<Event> some(Filter filter) throws SalesException {
+    return database.rows(
+        NEWEST_FIRST,
+        Events::read,
+        filter.kind(),
+        filter.kind(),
+        filter.from(),
+        filter.before(),
+        filter.limit());
   }
 
   /**

@@ -20,6 +20,8 @@ public final class Licenses {
       SELECT
           + "WHERE l.state = 'OPEN' AND l.epoch <= ? AND EXISTS (SELECT 1 FROM license_series s"
           + " WHERE s.license_id = l.id AND s.series = ?) ORDER BY l.id";
+  private static final String OF_PERSON = SELECT + "WHERE l.person_id = ? ORDER BY l.day, l.id";
+  private static final String PLACES = "UPDATE license SET places = ? WHERE id = ?";
   private static final String ADD =
       "INSERT INTO license (id, person_id, epoch, issue, places, moves, generation, state, day)"
           + " VALUES (?,?,?,?,?,?,?,?,?)";
@@ -132,6 +134,28 @@ public final class Licenses {
    */
   public void mark(LicenseId id, LicenseState state) throws SalesException {
     database.change(STATE, state.name(), id.hex());
+  }
+
+  /**
+   * Lists the licenses of a buyer.
+   *
+   * @param person the buyer's id
+   * @return oldest first
+   * @throws SalesException if the book cannot be read
+   */
+  public List<LicenseEntry> of(String person) throws SalesException {
+    return database.rows(OF_PERSON, Licenses::read, person);
+  }
+
+  /**
+   * Gives a license another number of places.
+   *
+   * @param id the license
+   * @param places 1 to 99
+   * @throws SalesException if the book cannot be written
+   */
+  public void allow(LicenseId id, int places) throws SalesException {
+    database.change(PLACES, places, id.hex());
   }
 
   private static LicenseEntry read(ResultSet row) throws SQLException {

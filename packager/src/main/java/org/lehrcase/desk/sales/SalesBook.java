@@ -7,21 +7,23 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
-/**
- * The sales book of one desk, open for one thread. It holds no key: a stolen copy names buyers and
- * opens nothing.
- */
+/** The sales book of one desk. It holds no key: a stolen copy names buyers and opens nothing. */
 public final class SalesBook implements AutoCloseable {
   private static final Set<PosixFilePermission> OWNER_ONLY =
       PosixFilePermissions.fromString("rw-------");
 
   private final Database database;
   private final Clock clock;
+  private final SecureRandom random = new SecureRandom(); // salts of digests only
+  private volatile @Nullable HeadSeal seal;
 
   private SalesBook(Database database, Clock clock) {
     this.database = database;
@@ -71,8 +73,10 @@ public final class SalesBook implements AutoCloseable {
     boolean ready = false;
     try {
       Migrations.bringUp(database);
+      SalesBook book = new SalesBook(database, clock);
+      book.adopt();
       ready = true;
-      return new SalesBook(database, clock);
+      return book;
     } finally {
       if (!ready) {
         database.close();
@@ -91,7 +95,12 @@ public final class SalesBook implements AutoCloseable {
    * @throws E if the steps refuse; nothing is kept
    */
   public <T, E extends Exception> T together(Work<T, E> work) throws IOException, E {
-    return database.transaction(work::run);
+    return database.transaction(
+        () -> {
+          T result = work.run();
+          signHead();
+          return result;
+        });
   }
 
   /**
@@ -100,7 +109,7 @@ public final class SalesBook implements AutoCloseable {
    * @return the table
    */
   public People people() {
-    return new People(database);
+    return new People(database, events(), random);
   }
 
   /**
@@ -149,12 +158,104 @@ public final class SalesBook implements AutoCloseable {
   }
 
   /**
+   * Returns what the shop's own books need of each sale.
+   *
+   * @return the table
+   */
+  public SaleFacts facts() {
+    return new SaleFacts(database, events(), random);
+  }
+
+  /**
+   * Returns what can be taken back.
+   *
+   * @return the table
+   */
+  public Actions actions() {
+    return new Actions(database);
+  }
+
+  /**
+   * Returns what waits for the teacher.
+   *
+   * @return the table
+   */
+  public WaitingList waiting() {
+    return new WaitingList(database, this::today);
+  }
+
+  /**
+   * Returns what the desk remembers for its page.
+   *
+   * @return the table
+   */
+  public Settings settings() {
+    return new Settings(database);
+  }
+
+  /**
+   * Lets the newest event be signed at the end of every step from now on.
+   *
+   * @param desk signs for the desk
+   * @throws IOException if the book cannot be written
+   */
+  public void sealWith(HeadSeal desk) throws IOException {
+    seal = desk;
+    database.<Boolean, SalesException>transaction(
+        () -> {
+          signHead();
+          return true;
+        });
+  }
+
+  /** Lets nothing be signed any more; the keys are being shut. */
+  public void unseal() {
+    seal = null;
+  }
+
+  /**
+   * Follows the whole chain, and compares what stands outside it.
+   *
+   * @param desk knows the desk's signature; nothing while the keys are shut
+   * @return what was found
+   * @throws SalesException if the book cannot be read
+   */
+  public BookCheck check(Optional<HeadSeal> desk) throws SalesException {
+    return BookCheck.of(database, events(), desk);
+  }
+
+  /**
+   * Writes a copy of the whole book as it is at one moment, while others work with it.
+   *
+   * @param file must not exist
+   * @throws SalesException if it cannot be written
+   */
+  public void copyTo(Path file) throws SalesException {
+    database.change("VACUUM INTO ?", file.toString());
+  }
+
+  /**
    * Returns the present day, in universal time.
    *
    * @return the day that goes on licenses and editions
    */
   public LocalDate today() {
     return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+  }
+
+  private void signHead() throws SalesException {
+    HeadSeal desk = seal;
+    if (desk != null) {
+      Head.renew(database, events(), desk);
+    }
+  }
+
+  private void adopt() throws IOException {
+    database.<Boolean, SalesException>transaction(
+        () -> {
+          people().adopt();
+          return true;
+        });
   }
 
   @Override

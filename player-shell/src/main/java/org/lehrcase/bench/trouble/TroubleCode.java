@@ -32,6 +32,10 @@ public enum TroubleCode {
   TOO_NEW,
   /** The teacher does not allow this for this kind of paper. */
   NOT_ALLOWED,
+  /** What was asked for breaks a rule of the sales book. */
+  REFUSED,
+  /** The keys are still shut: the passphrase was not given. */
+  LOCKED,
   /** The data folder could not be read or written. */
   STORE,
   /** Another copy of the bench uses the same data folder. */

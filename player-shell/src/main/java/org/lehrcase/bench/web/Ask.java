@@ -13,7 +13,7 @@ import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 
 /** One request to the JSON API. */
-final class Ask {
+public final class Ask {
   private static final int MAX_JSON_BYTES = 1 << 16;
 
   /** A license file with the key rows of every edition stays far below. */
@@ -25,8 +25,14 @@ final class Ask {
     this.request = request;
   }
 
-  /** Returns a query parameter. */
-  String query(String name) throws Trouble {
+  /**
+   * Returns a query parameter.
+   *
+   * @param name its name
+   * @return its value
+   * @throws Trouble if it is missing
+   */
+  public String query(String name) throws Trouble {
     Fields.@Nullable Field field = Request.extractQueryParameters(request).get(name);
     if (field == null || field.getValue() == null) {
       throw new Trouble(
@@ -35,20 +41,36 @@ final class Ask {
     return field.getValue();
   }
 
-  /** Returns the body as a JSON object. */
-  JsonObject json() throws Trouble, IOException {
+  /**
+   * Returns the body as a JSON object.
+   *
+   * @return the object
+   * @throws Trouble if it is no JSON object, or larger than 64 KiB
+   * @throws IOException if the request ends early
+   */
+  public JsonObject json() throws Trouble, IOException {
     requireType("application/json");
     return Json.object(body(MAX_JSON_BYTES));
   }
 
-  /** Returns the body as the bytes of a file. */
-  byte[] file() throws Trouble, IOException {
+  /**
+   * Returns the body as the bytes of a file.
+   *
+   * @return the bytes
+   * @throws Trouble if it is sent as something else, or larger than 4 MiB
+   * @throws IOException if the request ends early
+   */
+  public byte[] file() throws Trouble, IOException {
     requireType("application/octet-stream");
     return body(MAX_FILE_BYTES);
   }
 
-  /** Returns the name that came with the file, for messages only. */
-  String fileName() {
+  /**
+   * Returns the name that came with the file, for messages only.
+   *
+   * @return the name as the page sent it
+   */
+  public String fileName() {
     String name = String.valueOf(request.getHeaders().get("X-File-Name"));
     try {
       return URLDecoder.decode(name, StandardCharsets.UTF_8);

@@ -65,6 +65,24 @@ public final class BenchServer implements AutoCloseable {
     return started(new BenchServer(server, connector, session));
   }
 
+  /**
+   * Starts a server with pages and questions, and no media, behind the same guard.
+   *
+   * @param port the port, or 0 for any free one
+   * @param random makes the secrets of this start
+   * @param api what the pages ask
+   * @param house whose pages they are
+   * @return the running server; the caller closes it
+   * @throws java.io.IOException if the port is taken
+   */
+  public static BenchServer startPages(int port, SecureRandom random, JsonApi api, House house)
+      throws java.io.IOException {
+    return start(
+        port,
+        random,
+        new Router.Rooms(api, new MediaHandler(NoMedia.NONE), NoMedia.NO_PAPERS, house));
+  }
+
   private static BenchServer started(BenchServer bench) throws java.io.IOException {
     try {
       bench.server.start();

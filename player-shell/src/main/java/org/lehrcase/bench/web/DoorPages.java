@@ -14,20 +14,26 @@ final class DoorPages {
    * The one-time page: a redirect would lose the cookie, so the page's own script moves on.
    *
    * @param to the secret path
+   * @param house whose words are used
    */
-  static String enter(String to) {
+  static String enter(String to, House house) {
     return HEAD
         + "<script src=\"/enter/move.js\" defer></script></head><body data-to=\""
         + to
-        + "\"><p>Opening your courses …</p><noscript><p>Lehrcase needs JavaScript, which is"
+        + "\"><p>"
+        + house.opening()
+        + " …</p><noscript><p>Lehrcase needs JavaScript, which is"
         + " switched off in this browser.</p></noscript></body></html>\n";
   }
 
   /** For an address of an earlier start, a used token, or no address at all. */
-  static String startFromIcon() {
+  static String startFromIcon(House house) {
     return HEAD
         + "</head><body><h1>This address is no longer open</h1><p>Lehrcase makes a new address at"
-        + " every start. Your courses, notes and positions are safe.</p><p>Start Lehrcase from its"
-        + " icon; the page comes by itself.</p></body></html>\n";
+        + " every start. "
+        + house.safe()
+        + "</p><p>"
+        + house.back()
+        + "</p></body></html>\n";
   }
 }

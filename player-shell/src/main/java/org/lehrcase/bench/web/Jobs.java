@@ -4,7 +4,10 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +22,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /** Long work in the background, one after the other, with progress; each can be stopped. */
-final class Jobs implements AutoCloseable {
+public final class Jobs implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Jobs.class);
   private static final int MAX_KEPT = 20;
 
@@ -33,19 +36,53 @@ final class Jobs implements AutoCloseable {
   private final Map<String, Job> jobs = new LinkedHashMap<>();
   private int count;
 
+  /** How far a job has come, and what it has to say on its way. */
+  public interface Report extends Progress {
+    /**
+     * Corrects how much there is to do.
+     *
+     * @param bytes the total
+     */
+    void total(long bytes);
+
+    /**
+     * Says a sentence to the person who waits.
+     *
+     * @param sentence only the newest few are kept
+     */
+    void say(String sentence);
+
+    /**
+     * Says whether the person wants it to go on.
+     *
+     * @return false once it was stopped
+     */
+    boolean wanted();
+  }
+
   /** What a job does. */
   @FunctionalInterface
-  interface Work {
+  public interface Work {
     /**
      * Does it.
      *
+     * @param progress told how it goes
+     * @return what came out
      * @throws CancellationException if the progress said to stop
+     * @throws Trouble what the person has to know
+     * @throws VaultException if something does not verify
+     * @throws IOException if a file cannot be used
      */
-    Outcome run(Progress progress) throws Trouble, VaultException, IOException;
+    Outcome run(Report progress) throws Trouble, VaultException, IOException;
   }
 
-  /** What came out: one sentence and the details. */
-  record Outcome(String message, JsonElement details) {}
+  /**
+   * What came out.
+   *
+   * @param message one sentence
+   * @param details for the page
+   */
+  public record Outcome(String message, JsonElement details) {}
 
   private enum State {
     RUNNING,
@@ -54,8 +91,9 @@ final class Jobs implements AutoCloseable {
     STOPPED
   }
 
-  private static final class Job implements Progress {
-    private final long totalBytes;
+  private static final class Job implements Report {
+    private final Deque<String> said = new ArrayDeque<>();
+    private volatile long totalBytes;
     private volatile long doneBytes;
     private volatile boolean stop;
     private volatile State state = State.RUNNING;
@@ -71,19 +109,48 @@ final class Jobs implements AutoCloseable {
       return !stop;
     }
 
+    @Override
+    public void total(long bytes) {
+      totalBytes = bytes;
+    }
+
+    @Override
+    public void say(String sentence) {
+      synchronized (said) {
+        said.addLast(sentence);
+        if (said.size() > MAX_KEPT) {
+          said.removeFirst();
+        }
+      }
+    }
+
+    @Override
+    public boolean wanted() {
+      return !stop;
+    }
+
     JsonObject answer() {
       JsonObject answer = new JsonObject();
       answer.addProperty("state", state.name().toLowerCase(Locale.ROOT));
       answer.addProperty("doneBytes", doneBytes);
       answer.addProperty("totalBytes", totalBytes);
+      synchronized (said) {
+        answer.add("said", Json.tree(List.copyOf(said)));
+      }
       answer.addProperty("message", outcome.message());
       answer.add("result", outcome.details());
       return answer;
     }
   }
 
-  /** Starts work and returns its id. */
-  synchronized String start(long totalBytes, Work work) {
+  /**
+   * Starts work.
+   *
+   * @param totalBytes how much there is to do
+   * @param work what to do
+   * @return its id
+   */
+  public synchronized String start(long totalBytes, Work work) {
     count++;
     String id = "j" + count;
     Job job = new Job(totalBytes);
@@ -119,11 +186,25 @@ final class Jobs implements AutoCloseable {
     job.state = State.FAILED;
   }
 
-  JsonElement answer(String id) throws Trouble {
+  /**
+   * Says how a job stands.
+   *
+   * @param id its id
+   * @return state, progress and outcome
+   * @throws Trouble if it is not known
+   */
+  public JsonElement answer(String id) throws Trouble {
     return find(id).answer();
   }
 
-  JsonElement stop(String id) throws Trouble {
+  /**
+   * Asks a job to stop.
+   *
+   * @param id its id
+   * @return how it stands
+   * @throws Trouble if it is not known
+   */
+  public JsonElement stop(String id) throws Trouble {
     Job job = find(id);
     job.stop = true;
     return job.answer();

@@ -16,7 +16,7 @@ import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 
 /** Reads strict JSON objects from requests and writes answers. */
-final class Json {
+public final class Json {
   private static final Gson GSON =
       new GsonBuilder().serializeNulls().disableHtmlEscaping().create();
   private static final int MAX_DEPTH = 16;
@@ -27,8 +27,13 @@ final class Json {
     return GSON.toJson(element).getBytes(StandardCharsets.UTF_8);
   }
 
-  /** Writes a value made of records, lists, maps, strings and numbers. */
-  static JsonElement tree(Object value) {
+  /**
+   * Writes a value made of records, lists, maps, strings and numbers.
+   *
+   * @param value the value
+   * @return its JSON
+   */
+  public static JsonElement tree(Object value) {
     return GSON.toJsonTree(value);
   }
 
@@ -47,7 +52,15 @@ final class Json {
     }
   }
 
-  static String text(JsonObject object, String name) throws Trouble {
+  /**
+   * Reads a text field.
+   *
+   * @param object the request
+   * @param name the field
+   * @return its value
+   * @throws Trouble if it is missing
+   */
+  public static String text(JsonObject object, String name) throws Trouble {
     JsonElement element = object.get(name);
     if (element == null || !element.isJsonPrimitive()) {
       throw new Trouble(

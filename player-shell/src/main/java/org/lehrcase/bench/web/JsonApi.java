@@ -12,30 +12,59 @@ import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 
 /** The table of questions that the pages may ask, by method and name. */
-final class JsonApi {
+public final class JsonApi {
   private final Map<String, Action> actions = new HashMap<>();
 
   /** Answers one question. */
   @FunctionalInterface
-  interface Action {
+  public interface Action {
+    /**
+     * Answers.
+     *
+     * @param ask the request
+     * @return the answer
+     * @throws Trouble what the person has to know
+     * @throws VaultException if something does not verify
+     * @throws IOException if a file cannot be used
+     */
     JsonElement answer(Ask ask) throws Trouble, VaultException, IOException;
   }
 
   /** Answers a question whose name ends in an id. */
   @FunctionalInterface
-  interface ActionOn {
+  public interface ActionOn {
+    /**
+     * Answers.
+     *
+     * @param id the id in the question's name, not yet looked at
+     * @param ask the request
+     * @return the answer
+     * @throws Trouble what the person has to know
+     * @throws VaultException if something does not verify
+     * @throws IOException if a file cannot be used
+     */
     JsonElement answer(String id, Ask ask) throws Trouble, VaultException, IOException;
   }
 
   private final Map<String, ActionOn> actionsOn = new HashMap<>();
 
-  /** Adds an exact question, for example {@code GET state}. */
-  void on(String methodAndName, Action action) {
+  /**
+   * Adds an exact question, for example {@code GET state}.
+   *
+   * @param methodAndName what is asked
+   * @param action answers it
+   */
+  public void on(String methodAndName, Action action) {
     actions.put(methodAndName, action);
   }
 
-  /** Adds a question with one id in it, for example {@code POST jobs/*}{@code /stop}. */
-  void onEach(String methodAndPattern, ActionOn action) {
+  /**
+   * Adds a question with one id in it, for example {@code POST jobs/*}{@code /stop}.
+   *
+   * @param methodAndPattern what is asked
+   * @param action answers it
+   */
+  public void onEach(String methodAndPattern, ActionOn action) {
     actionsOn.put(methodAndPattern, action);
   }
 

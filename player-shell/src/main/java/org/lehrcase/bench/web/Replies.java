@@ -58,7 +58,8 @@ final class Replies {
       case STRANGER, NOT_LICENSED, SHUT, NOT_ALLOWED -> 403;
       case NOT_FOUND, OLD_ADDRESS, NOT_HERE -> 404;
       case METHOD -> 405;
-      case ALREADY_RUNNING -> 409;
+      case ALREADY_RUNNING, REFUSED -> 409;
+      case LOCKED -> 423;
       case TOO_LARGE -> 413;
       case UNKNOWN_FILE, DAMAGED, TOO_NEW -> 422;
       case STICK_GONE -> 503;

@@ -27,10 +27,15 @@ final class Router extends Handler.Abstract.NonBlocking {
   private final Guard guard;
   private final Session session;
   private final Rooms rooms;
-  private final StaticFiles files = new StaticFiles();
+  private final StaticFiles files;
 
   /** What lies behind the guard. */
-  record Rooms(JsonApi api, MediaHandler media, Downloads downloads) {}
+  record Rooms(JsonApi api, MediaHandler media, Downloads downloads, House house) {
+    /** The rooms of a bench. */
+    Rooms(JsonApi api, MediaHandler media, Downloads downloads) {
+      this(api, media, downloads, House.BENCH);
+    }
+  }
 
   /** Something to be answered, which may fail in all the ways that have words. */
   private interface Answer {
@@ -41,6 +46,7 @@ final class Router extends Handler.Abstract.NonBlocking {
     this.guard = guard;
     this.session = session;
     this.rooms = rooms;
+    this.files = new StaticFiles(rooms.house().folders());
   }
 
   @Override
@@ -65,11 +71,11 @@ final class Router extends Handler.Abstract.NonBlocking {
     return true;
   }
 
-  private static void refuse(Guard.Refusal refusal, Response response, Callback callback) {
+  private void refuse(Guard.Refusal refusal, Response response, Callback callback) {
     LOG.info("refused a request status={} reason={}", refusal.status(), refusal.reason());
     response.setStatus(refusal.status());
     if (refusal.code() == TroubleCode.OLD_ADDRESS) {
-      Replies.page(response, callback, DoorPages.startFromIcon());
+      Replies.page(response, callback, DoorPages.startFromIcon(rooms.house()));
     } else {
       Trouble trouble =
           new Trouble(refusal.code(), "This request was refused.", "Start Lehrcase from its icon.");
@@ -86,10 +92,10 @@ final class Router extends Handler.Abstract.NonBlocking {
       knock(request, response, callback);
     } else if (method.equals("GET") && session.redeem(path.substring(Guard.ENTER.length()))) {
       response.getHeaders().put("Set-Cookie", session.setCookie());
-      Replies.page(response, callback, DoorPages.enter(session.path()));
+      Replies.page(response, callback, DoorPages.enter(session.path(), rooms.house()));
     } else {
       response.setStatus(404);
-      Replies.page(response, callback, DoorPages.startFromIcon());
+      Replies.page(response, callback, DoorPages.startFromIcon(rooms.house()));
     }
   }
 

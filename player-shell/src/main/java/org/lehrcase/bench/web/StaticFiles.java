@@ -2,6 +2,7 @@ package org.lehrcase.bench.web;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * lead anywhere else. Safe for many threads.
  */
 final class StaticFiles {
-  private static final String UI = "/ui/";
+  static final String UI = "/ui/";
   private static final String VIEWER = "/META-INF/resources/webjars/pdfjs-dist/5.4.624/";
   private static final int MAX_FILE_BYTES = 4 << 20;
   private static final Pattern NAME =
@@ -42,6 +43,18 @@ final class StaticFiles {
           Map.entry("pfb", "application/octet-stream"),
           Map.entry("bcmap", "application/octet-stream"));
 
+  private final List<String> folders;
+
+  /** Looks in the bench's own pages. */
+  StaticFiles() {
+    this(List.of(UI));
+  }
+
+  /** Looks in folders of the program, the first that has a file first. */
+  StaticFiles(List<String> folders) {
+    this.folders = List.copyOf(folders);
+  }
+
   /** A file with its type. */
   record StaticFile(String mediaType, byte[] bytes) {
     @Override
@@ -60,9 +73,23 @@ final class StaticFiles {
     }
   }
 
-  /** Finds a page of the program, for example {@code lesson.html} or {@code js/store.js}. */
+  /**
+   * Finds a page (of the first folder only) or a file beside it, for example {@code lesson.html} or
+   * {@code js/store.js}.
+   */
   Optional<StaticFile> page(String name) throws IOException {
-    return NAME.matcher(name).matches() ? load(UI + name) : Optional.empty();
+    if (!NAME.matcher(name).matches()) {
+      return Optional.empty();
+    }
+    for (String folder : folders) {
+      boolean lent = !folder.equals(folders.get(0));
+      Optional<StaticFile> found =
+          lent && !name.contains("/") ? Optional.empty() : load(folder + name);
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
   }
 
   /** Finds a file of the PDF viewer; the scripts are the builds for older browsers. */

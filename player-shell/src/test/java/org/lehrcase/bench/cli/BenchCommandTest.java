@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lehrcase.bench.fixture.TinyShop;
+import org.lehrcase.bench.home.Browser;
 import org.lehrcase.core.license.LaptopCard;
 import org.lehrcase.core.license.License;
 import org.lehrcase.core.license.MessageText;

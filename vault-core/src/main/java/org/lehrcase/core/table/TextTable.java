@@ -71,6 +71,14 @@ public final class TextTable {
     return columns.keySet().containsAll(names);
   }
 
+  /** Returns the names in the header row, in lower case and in order. */
+  public List<String> columns() {
+    return columns.entrySet().stream()
+        .sorted(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
   /** Returns the rows below the header, in order. */
   public List<TableRow> rows() {
     return rows;

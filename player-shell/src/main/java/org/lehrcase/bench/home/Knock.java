@@ -1,4 +1,4 @@
-package org.lehrcase.bench.cli;
+package org.lehrcase.bench.home;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,17 +9,22 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.lehrcase.bench.home.RunningCopy;
 
 /** Asks the running copy for a one-time address. */
-final class Knock {
+public final class Knock {
   private static final int TIMEOUT_MILLIS = 3000;
   private static final int MAX_ANSWER_BYTES = 8192;
   private static final Pattern ENTER = Pattern.compile("\"enter\":\"(/enter/[0-9a-f]{32})\"");
 
   private Knock() {}
 
-  static Optional<String> at(RunningCopy.Reach reach) {
+  /**
+   * Asks.
+   *
+   * @param reach where the running copy is and the word it wants
+   * @return the one-time address, or nothing if it does not answer
+   */
+  public static Optional<String> at(RunningCopy.Reach reach) {
     String own = "127.0.0.1:" + reach.port();
     String request =
         "POST /knock HTTP/1.1\r\nHost: "

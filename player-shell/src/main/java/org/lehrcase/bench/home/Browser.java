@@ -1,4 +1,4 @@
-package org.lehrcase.bench.cli;
+package org.lehrcase.bench.home;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -6,11 +6,16 @@ import java.util.List;
 import java.util.Locale;
 
 /** Opens a file in the person's browser with what each system has for it. */
-final class Browser {
+public final class Browser {
   private Browser() {}
 
-  /** Says whether something took the file. */
-  static boolean open(Path file) {
+  /**
+   * Opens a file.
+   *
+   * @param file the page
+   * @return whether something took the file
+   */
+  public static boolean open(Path file) {
     for (List<String> command : commands(System.getProperty("os.name", ""), file.toString())) {
       try {
         new ProcessBuilder(command)
@@ -25,7 +30,8 @@ final class Browser {
     return false;
   }
 
-  static List<List<String>> commands(String system, String file) {
+  /** Lists the commands to try, in order. */
+  public static List<List<String>> commands(String system, String file) {
     String name = system.toLowerCase(Locale.ROOT);
     if (name.startsWith("windows")) {
       return List.of(List.of("rundll32", "url.dll,FileProtocolHandler", file));

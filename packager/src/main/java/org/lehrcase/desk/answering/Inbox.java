@@ -1,0 +1,174 @@
+package org.lehrcase.desk.answering;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lehrcase.core.VaultException;
+import org.lehrcase.core.id.Octets;
+import org.lehrcase.core.license.LaptopCard;
+import org.lehrcase.core.message.Armor;
+import org.lehrcase.core.message.ArmorKind;
+import org.lehrcase.core.primitive.Sha256;
+import org.lehrcase.core.slip.HelpSlip;
+import org.lehrcase.core.slip.HelpSlipText;
+import org.lehrcase.desk.sales.LicenseEntry;
+import org.lehrcase.desk.sales.SalesBook;
+import org.lehrcase.desk.sales.WaitingList;
+
+/**
+ * Takes whatever buyers send, many at once: each card in it is answered, or waits with its reason;
+ * each help slip waits to be read. One bad message holds up no other.
+ */
+public final class Inbox {
+  private final SalesBook book;
+  private final Answering answering;
+
+  /**
+   * Works with an open desk.
+   *
+   * @param book the sales book
+   * @param answering answers single cards
+   */
+  public Inbox(SalesBook book, Answering answering) {
+    this.book = book;
+    this.answering = answering;
+  }
+
+  /** What became of a message. */
+  public enum Kind {
+    /** There is a letter. */
+    LETTER,
+    /** It is a card that waits for the teacher. */
+    WAITS,
+    /** It is a help slip. */
+    SLIP,
+    /** There is nothing in it for the desk. */
+    NOTHING
+  }
+
+  /**
+   * What became of one message.
+   *
+   * @param kind what
+   * @param id digest of the message, or nothing
+   * @param answer the letter, if there is one
+   * @param owner whose license it is about, as far as it is known
+   * @param reason why there is no letter; empty if there is one
+   */
+  public record Result(
+      Kind kind,
+      String id,
+      Optional<Answering.Answer> answer,
+      Optional<LicenseEntry> owner,
+      String reason) {}
+
+  /**
+   * Takes a file or the text of a mail.
+   *
+   * @param text whatever came
+   * @return what became of each message in it, at least one result
+   * @throws IOException if the book cannot be used
+   */
+  public List<Result> take(String text) throws IOException {
+    List<Result> results = new ArrayList<>();
+    for (Armor.Block block : blocks(text)) {
+      if (block.kind() == ArmorKind.LAPTOP_CARD) {
+        results.add(card(block));
+      }
+    }
+    Optional<HelpSlip> slip = slip(text);
+    if (slip.isPresent()) {
+      results.add(keepSlip(text));
+    }
+    return results.isEmpty() ? List.of(nothing(text)) : results;
+  }
+
+  /**
+   * Tries a waiting card again with what the teacher says beside it.
+   *
+   * @param item the card on the list
+   * @param wish whose it is, or which laptop it replaces
+   * @return what became of it
+   * @throws RefusedException if it still gets no letter
+   * @throws IOException if the book cannot be used
+   */
+  public Result again(WaitingList.Item item, Answering.Wish wish)
+      throws IOException, RefusedException {
+    LaptopCard card = CardFile.find(item.text());
+    Result result = answered(card, wish);
+    book.waiting().settle(item.id());
+    return result;
+  }
+
+  private static List<Armor.Block> blocks(String text) {
+    try {
+      return Armor.find(text).stream().distinct().toList();
+    } catch (VaultException e) {
+      return List.of(); // said as "nothing" with the reason of the card search
+    }
+  }
+
+  private static Optional<HelpSlip> slip(String text) throws IOException {
+    try {
+      return HelpSlipText.find(text);
+    } catch (VaultException e) {
+      return Optional.empty();
+    }
+  }
+
+  private Result card(Armor.Block block) throws IOException {
+    LaptopCard card;
+    try {
+      card = LaptopCard.verify(block.bytes());
+    } catch (VaultException e) {
+      return new Result(
+          Kind.NOTHING,
+          "",
+          Optional.empty(),
+          Optional.empty(),
+          "The laptop card was damaged on its way; ask the buyer to send the file once more.");
+    }
+    try {
+      Result result = answered(card, Answering.Wish.NONE);
+      book.waiting().settle(card.digest().hex());
+      return result;
+    } catch (RefusedException e) {
+      return waits(card, block, String.valueOf(e.getMessage()));
+    }
+  }
+
+  private Result answered(LaptopCard card, Answering.Wish wish)
+      throws IOException, RefusedException {
+    Answering.Answer answer = answering.answer(card, wish);
+    Optional<LicenseEntry> owner = book.licenses().byId(answer.place().license());
+    return new Result(Kind.LETTER, card.digest().hex(), Optional.of(answer), owner, "");
+  }
+
+  private Result waits(LaptopCard card, Armor.Block block, String reason) throws IOException {
+    String text = Armor.write(ArmorKind.LAPTOP_CARD, "A laptop card that waits.", block.bytes());
+    book.waiting().keep(card.digest(), WaitingList.Kind.CARD, text, reason);
+    Optional<LicenseEntry> owner =
+        card.license().isPresent() ? book.licenses().byId(card.license().get()) : Optional.empty();
+    return new Result(Kind.WAITS, card.digest().hex(), Optional.empty(), owner, reason);
+  }
+
+  private Result keepSlip(String text) throws IOException {
+    Octets id = Octets.of(Sha256.of16(text.getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+    String kept = text.length() > Armor.MAX_TEXT_CHARS ? "" : text;
+    book.waiting().keep(id, WaitingList.Kind.SLIP, kept, "A buyer asks for help.");
+    return new Result(
+        Kind.SLIP, id.hex(), Optional.empty(), Optional.empty(), "A buyer asks for help.");
+  }
+
+  private static Result nothing(String text) {
+    String reason;
+    try {
+      CardFile.find(text);
+      reason = "There is nothing in it for the desk.";
+    } catch (RefusedException e) {
+      reason = String.valueOf(e.getMessage());
+    }
+    return new Result(Kind.NOTHING, "", Optional.empty(), Optional.empty(), reason);
+  }
+}
