@@ -64,11 +64,11 @@ export function numberField(spec, settings) {
   const read = () => {
     const trouble = refusal(input.value, spec, settings);
     said.textContent = trouble;
-    input.toggleAttribute('aria-invalid', Boolean(trouble));
     if (trouble) {
       input.setAttribute('aria-invalid', 'true');
       return;
     }
+    input.removeAttribute('aria-invalid');
     const [factor, zero] = scaleOf(spec.kind, settings);
     spec.onChange(input.value.trim() ? (readNumber(input.value) - zero) / factor : null);
   };

@@ -16,6 +16,9 @@ import { connectBar } from './bar.js';
 import { connectNotes } from './notes.js';
 import { connectCaution } from './caution.js';
 import { connectEnergy } from './energy.js';
+import { connectInside } from './inside.js';
+import { connectPapers } from './papers.js';
+import { connectLog } from './log.js';
 
 const INITIAL = {
   known: null, kilns: [], glasses: [], lesson: null, schedules: [], schedule: null, piece: null, second: null,
@@ -68,7 +71,7 @@ async function start() {
     byId('trouble').replaceChildren(errorNotice(error));
     return;
   }
-  [connectBar, connectSection, connectBlockFields, connectVerdict, connectCurve, connectLines, connectClock, connectCaution, connectNotes, connectEnergy].forEach((connect) => connect(store));
+  [connectBar, connectSection, connectBlockFields, connectVerdict, connectCurve, connectLines, connectClock, connectCaution, connectNotes, connectEnergy, connectInside, connectPapers, connectLog].forEach((connect) => connect(store));
   store.dispatch('compute');
 }
 

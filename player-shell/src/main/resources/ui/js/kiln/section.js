@@ -72,7 +72,7 @@ function glass(store, setup, mm, unit) {
     : setup.task === 'enamel' ? `one sheet of ${length(mm, unit)}` : `a block of ${length(mm, unit)}`;
   return [top, part(store, 'glass', `Glass: ${words}`,
     Array.from({ length: Math.min(layers, 60) }, (unused, i) => rect(i % 2 ? 'glass odd' : 'glass', LEFT, top + i * each, RIGHT - LEFT, each - (each > 2 ? 0.8 : 0))),
-    svg('text', { class: 'glass-words', x: 190, y: top - 6, 'text-anchor': 'middle' }, words)), high];
+    svg('text', { class: 'glass-words', x: 190, y: top - 15, 'text-anchor': 'middle' }, words)), high];
 }
 
 /** Where heat leaves the block: the way it has to go decides everything else. */

@@ -68,12 +68,21 @@ function showProblem(problem, settings) {
     el('p', {}, 'Nothing that you typed is lost. What is shown is the last firing that could be computed.')));
 }
 
+/** A field that cannot be used dims what stands beside it: it is not the answer to what is typed. */
+function watchFields() {
+  byId('block-fields').addEventListener('input', () => {
+    const wrong = byId('block-fields').querySelector('[aria-invalid="true"]');
+    byId('result').classList.toggle('stale', Boolean(wrong));
+  });
+}
+
 export function connectVerdict(store) {
+  watchFields();
   const draw = () => {
     const state = store.getState();
     if (state.answer) {
       byId('verdict').replaceChildren(...sentences(state).filter(Boolean));
-      byId('result').classList.toggle('stale', Boolean(state.problem));
+      byId('result').classList.toggle('stale', Boolean(state.problem || document.querySelector('#block-fields [aria-invalid="true"]')));
     }
   };
   store.watch((state) => state.answer, draw);

@@ -4,10 +4,15 @@ import { length, minutes, rate, temperature } from '../units.js';
 
 const number = (text) => Number(text.replace(/,/g, ''));
 
+const FIGURES = {
+  strain_c: 'strain point', annealing_c: 'annealing point', softening_c: 'softening point', working_c: 'working point', soak_c: 'soak', expansion_per_k: 'expansion',
+};
+
 /** Turns every "540 °C", "12 mm" and "7 °C/h" of a sentence into the unit that was chosen. */
 export function inUnits(text, settings) {
   const { temperatureUnit, lengthUnit } = settings;
   return text
+    .replace(/\b(strain_c|annealing_c|softening_c|working_c|soak_c|expansion_per_k)\b/g, (key) => FIGURES[key])
     .replace(/(-?\d[\d,]*(?:\.\d+)?) °C\/h/g, (all, value) => rate(number(value), temperatureUnit))
     .replace(/(\d[\d,]*(?:\.\d+)?) and (\d[\d,]*(?:\.\d+)?) °C/g, (all, one, two) => `${temperature(number(one), temperatureUnit)} and ${temperature(number(two), temperatureUnit)}`)
     .replace(/(-?\d[\d,]*(?:\.\d+)?) °C/g, (all, value) => temperature(number(value), temperatureUnit))

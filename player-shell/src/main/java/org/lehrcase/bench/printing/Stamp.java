@@ -70,7 +70,7 @@ public final class Stamp implements AutoCloseable {
   }
 
   /** Replaces what the font has no glyph for, so that a rare name never stops the printing. */
-  private static String printable(String words, PDFont font) {
+  static String printable(String words, PDFont font) {
     StringBuilder printable = new StringBuilder();
     words
         .codePoints()

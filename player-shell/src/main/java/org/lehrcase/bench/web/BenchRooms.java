@@ -9,6 +9,7 @@ import org.lehrcase.bench.courses.CourseFile;
 import org.lehrcase.bench.courses.Courses;
 import org.lehrcase.bench.help.HelpSlips;
 import org.lehrcase.bench.home.Bench;
+import org.lehrcase.bench.kilns.MadePapers;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.AssetId;
@@ -56,15 +57,27 @@ public final class BenchRooms implements AutoCloseable {
         });
     new StudyQuestions(bench).addTo(api);
     new PieceQuestions(bench.store().pieces()).addTo(api);
-    new KilnQuestions(bench, Clock.systemDefaultZone()).addTo(api);
-    new OwnFigureQuestions(bench.store().ownFigures()).addTo(api);
+    MadePapers papers = new MadePapers();
+    addKilnTo(api, bench, papers);
     new OpeningQuestions(bench, jobs).addTo(api);
     new CopyQuestions(bench, jobs).addTo(api);
     HelpSlips slips = new HelpSlips(bench, service.version());
     new HelpQuestions(slips, Clock.systemDefaultZone()).addTo(api);
     MediaHandler media = new MediaHandler(new CourseMedia(bench.courses()));
-    Router.Rooms rooms = new Router.Rooms(api, media, new PrintDownloads(bench));
+    Router.Rooms rooms = new Router.Rooms(api, media, downloads(bench, papers));
     return new BenchRooms(BenchServer.start(service.port(), random, rooms), jobs);
+  }
+
+  private static void addKilnTo(JsonApi api, Bench bench, MadePapers papers) {
+    Clock clock = Clock.systemDefaultZone();
+    new KilnQuestions(bench, clock).addTo(api);
+    new KilnPapers(papers, clock).addTo(api);
+    new OwnFigureQuestions(bench.store().ownFigures()).addTo(api);
+    new FiringLogQuestions(bench.store(), papers, clock).addTo(api);
+  }
+
+  private static Downloads downloads(Bench bench, MadePapers papers) {
+    return new MadeDownloads(papers, bench.store().firingPhotos(), new PrintDownloads(bench));
   }
 
   /**

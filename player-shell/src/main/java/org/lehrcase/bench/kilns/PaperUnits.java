@@ -1,0 +1,69 @@
+package org.lehrcase.bench.kilns;
+
+import com.google.gson.JsonObject;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.lehrcase.bench.firing.FieldTrouble;
+import org.lehrcase.bench.firing.Fields;
+import org.lehrcase.core.glass.TemperatureUnit;
+
+/**
+ * The units in which somebody reads a paper; a rate never has the 32 degrees.
+ *
+ * @param temperature unit of temperatures
+ * @param inches whether lengths are in inches
+ */
+record PaperUnits(TemperatureUnit temperature, boolean inches) {
+  private static final Pattern DEGREES = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C(/h)?");
+  private static final Pattern LENGTH = Pattern.compile("(\\d+(?:\\.\\d+)?) mm\\b");
+  private static final double MM_PER_INCH = 25.4;
+
+  static PaperUnits read(JsonObject request) throws FieldTrouble {
+    Optional<Fields> paper = new Fields(request, "").object("paper");
+    if (paper.isEmpty()) {
+      return new PaperUnits(TemperatureUnit.CELSIUS, false);
+    }
+    boolean fahrenheit = paper.get().word("temperature", "C", List.of("C", "F")).equals("F");
+    boolean inches = paper.get().word("length", "mm", List.of("mm", "in")).equals("in");
+    return new PaperUnits(
+        fahrenheit ? TemperatureUnit.FAHRENHEIT : TemperatureUnit.CELSIUS, inches);
+  }
+
+  String sign() {
+    return temperature == TemperatureUnit.FAHRENHEIT ? "°F" : "°C";
+  }
+
+  String celsius(double celsius) {
+    return String.format(Locale.ROOT, "%.0f %s", temperature.ofCelsius(celsius), sign());
+  }
+
+  String length(double mm) {
+    return inches
+        ? String.format(Locale.ROOT, "%.2f in", mm / MM_PER_INCH)
+        : String.format(Locale.ROOT, "%.1f mm", mm).replace(".0 mm", " mm");
+  }
+
+  private String rate(double celsiusPerHour) {
+    return String.format(
+        Locale.ROOT, "%.0f %s/h", temperature.rateOfCelsius(celsiusPerHour), sign());
+  }
+
+  /** Turns every temperature, rate and length of a sentence into these units. */
+  String sentence(String words) {
+    String degrees =
+        DEGREES
+            .matcher(words)
+            .replaceAll(
+                found -> {
+                  double value = Double.parseDouble(found.group(1));
+                  String shown = found.group(2) == null ? celsius(value) : rate(value);
+                  return Matcher.quoteReplacement(shown);
+                });
+    return LENGTH
+        .matcher(degrees)
+        .replaceAll(found -> Matcher.quoteReplacement(length(Double.parseDouble(found.group(1)))));
+  }
+}

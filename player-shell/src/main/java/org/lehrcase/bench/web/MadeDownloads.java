@@ -1,0 +1,56 @@
+package org.lehrcase.bench.web;
+
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import org.lehrcase.bench.kilns.MadePapers;
+import org.lehrcase.bench.kilns.MadePapers.Made;
+import org.lehrcase.bench.store.FiringPhotoTable;
+import org.lehrcase.bench.trouble.Trouble;
+import org.lehrcase.bench.trouble.TroubleCode;
+import org.lehrcase.core.VaultException;
+
+/** What the student made: kiln sheets, calendars, logs, pictures; anything else is the course's. */
+final class MadeDownloads implements Downloads {
+  private static final String MADE = "made/";
+  private static final String PHOTO = "photo/";
+  private static final int ID_BYTES = 16;
+
+  private final MadePapers papers;
+  private final FiringPhotoTable photos;
+  private final Downloads others;
+
+  MadeDownloads(MadePapers papers, FiringPhotoTable photos, Downloads others) {
+    this.papers = papers;
+    this.photos = photos;
+    this.others = others;
+  }
+
+  @Override
+  public void answer(String name, Response response, Callback callback)
+      throws Trouble, VaultException, IOException {
+    if (name.startsWith(MADE)) {
+      Made made = papers.find(name.substring(MADE.length())).orElseThrow(MadeDownloads::gone);
+      String encoded = URLEncoder.encode(made.name(), StandardCharsets.UTF_8).replace("+", "%20");
+      response.getHeaders().put("Content-Disposition", "attachment; filename*=UTF-8''" + encoded);
+      send(response, callback, made);
+    } else if (name.startsWith(PHOTO)) {
+      String id = StudyQuestions.hex(name.substring(PHOTO.length()), ID_BYTES);
+      byte[] picture = photos.picture(id).orElseThrow(MadeDownloads::gone);
+      send(response, callback, new Made("", PictureType.of(picture).orElse(""), picture));
+    } else {
+      others.answer(name, response, callback);
+    }
+  }
+
+  private static void send(Response response, Callback callback, Made made) {
+    response.getHeaders().put("Content-Security-Policy", SecurityHeaders.COURSE_POLICY);
+    Replies.bytes(response, callback, made.mediaType(), made.bytes());
+  }
+
+  private static Trouble gone() {
+    return new Trouble(TroubleCode.NOT_FOUND, "This paper is not here any more.", "Make it again.");
+  }
+}
