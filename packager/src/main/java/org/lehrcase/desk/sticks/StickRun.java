@@ -95,7 +95,7 @@ final class StickRun {
     }
     try {
       Sums.Sum sum = sums.ofStick(disk, at);
-      pastTheCache &= sum.pastTheCache();
+      pastTheCache = pastTheCache && sum.pastTheCache();
       return sum.is(file);
     } catch (IOException e) {
       return false; // a place that cannot be read: written anew elsewhere on the stick, and read
@@ -164,7 +164,7 @@ final class StickRun {
     for (StickFile file : order.files()) {
       Path at = kept.contains(file) ? place(file) : unfinished(file);
       Sums.Sum sum = sums.ofStick(disk, at);
-      pastTheCache &= sum.pastTheCache();
+      pastTheCache = pastTheCache && sum.pastTheCache();
       if (!sum.is(file)) {
         other.add(file.place());
         disk.medium().delete(at);
