@@ -8,7 +8,10 @@ if not exist "%HERE%program\%KIND%\bin\javaw.exe" (
   pause
   exit /b 1
 )
-for /f "tokens=1,2" %%a in ('certutil -hashfile "%HERE%program\bench.sums" SHA256 ^| findstr /r "^[0-9a-f][0-9a-f]*$"') do set "ID=%%a"
+rem certutil of older systems writes the digits in pairs with blanks between them
+for /f "delims=" %%a in ('certutil -hashfile "%HERE%program\bench.sums" SHA256 ^| findstr /r /c:"^[0-9a-f ][0-9a-f ]*$"') do set "ID=%%a"
+if defined ID set "ID=%ID: =%"
+if not defined ID set "ID=program"
 set "RUN=%LOCALAPPDATA%\Lehrcase-program\%ID:~0,16%"
 if not exist "%RUN%\whole.txt" (
   mkdir "%RUN%\program" 2>nul

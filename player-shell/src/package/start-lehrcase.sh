@@ -6,6 +6,14 @@
 # Everything else is handed to the program.
 set -u
 umask 077
+if (: <&0) 2>/dev/null; then exec 3<&0; else exec 3</dev/null; fi
+
+# What lies about only while this script runs.
+rest=''
+trap '[ -z "$rest" ] || rm -rf "$rest"' EXIT
+trap 'exit 143' TERM
+trap 'exit 130' INT
+trap 'exit 129' HUP
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd -P) || exit 1
 
 # Names with letters beyond ASCII need a locale that knows them.
@@ -49,6 +57,7 @@ runs() { [ -x "$1/program/$kind/bin/java" ]; }
 # Copies what this laptop needs, compares every file with its list, and only then names it.
 copy() {
   new="$copies/new-$$"
+  rest=$new
   mkdir -p "$new/program" || return 1
   cp -R "$here/program/$kind" "$new/program/" &&
     cp "$here/program/lehrcase-bench.jar" "$here/program/bench.options" "$here/program/"*.sums \
@@ -62,6 +71,7 @@ copy() {
   [ -d "$copies/$id" ]
   done=$?
   rm -rf "$new"
+  rest=''
   return "$done"
 }
 
@@ -120,29 +130,55 @@ fi
   'Your courses, licenses and notes are safe.' \
   'Free 200 MB and start again. If it stays so, ask your teacher for a new copy.'
 
+rehearsal=''
+signal=''
 java="$run/program/$kind/bin/java"
 jar="$run/program/lehrcase-bench.jar"
 # The archive of classes holds for one path of the jar only.
 archive="$copies/cds-$id-$(printf '%s' "$jar" | cksum | cut -d' ' -f1).jsa"
 mkdir -p "$copies" 2>/dev/null
-[ -w "$copies" ] || said=$(mktemp "${TMPDIR:-/tmp}/lehrcase-XXXXXX") || exit 1
+[ -w "$copies" ] || { said=$(mktemp "${TMPDIR:-/tmp}/lehrcase-XXXXXX") && rest=$said; } || exit 1
+
+# A child that runs while this shell waits can be ended with it; it reads what this script reads.
+child=''
+ended() {
+  signal=$1
+  [ -z "$child" ] || kill -TERM "$child" 2>/dev/null
+  [ -z "$rehearsal" ] || kill -TERM "$rehearsal" 2>/dev/null
+}
 
 rehearse() {
-  sleep "${LEHRCASE_REHEARSE_AFTER:-20}"
+  trap 'kill "$child" 2>/dev/null; rm -f "$archive.$$"; exit 1' TERM
+  sleep "${LEHRCASE_REHEARSE_AFTER:-20}" &
+  child=$!
+  wait "$child"
   nice -n 19 "$java" "@$run/program/bench.options" "-XX:ArchiveClassesAtExit=$archive.$$" \
-    -Xlog:disable -jar "$jar" rehearse && mv "$archive.$$" "$archive"
+    -Xlog:disable -jar "$jar" rehearse &
+  child=$!
+  wait "$child" && mv "$archive.$$" "$archive"
   rm -f "$archive.$$"
 }
 
 if [ -f "$archive" ]; then
   set -- "-XX:SharedArchiveFile=$archive" -Xlog:disable -jar "$jar" "$@"
 else
-  [ ! -w "$copies" ] || (rehearse </dev/null >/dev/null 2>&1 &)
+  if [ -w "$copies" ]; then
+    rehearse </dev/null >/dev/null 2>&1 &
+    rehearsal=$!
+  fi
   set -- -jar "$jar" "$@"
 fi
 # Java takes the user's folder from the list of users; this script and the program must agree.
-"$java" "@$run/program/bench.options" "-Duser.home=$HOME" "-Dlehrcase.folder=$here" "$@" 2>"$said"
+trap 'ended 15' TERM
+trap 'ended 1' HUP
+trap 'ended 2' INT
+"$java" "@$run/program/bench.options" "-Duser.home=$HOME" "-Dlehrcase.folder=$here" "$@" \
+  2>"$said" <&3 3<&- &
+child=$!
+wait "$child"
 code=$?
+while [ -n "$signal" ] && kill -0 "$child" 2>/dev/null; do wait "$child"; done # it ends in order
+[ -z "$signal" ] || code=$((128 + signal))
 cat "$said" >&2
 [ "$code" -eq 0 ] || [ "$code" -gt 128 ] || [ -t 2 ] ||
   trouble 'Lehrcase did not start.' "$(cat "$said")"

@@ -1,40 +1,11 @@
 import { post } from '../api.js';
 import { button, el } from '../dom.js';
-import { errorNotice, goodNotice, guarded } from '../notice.js';
+import { goodNotice, guarded } from '../notice.js';
 import { closePanel, openPanel } from '../panel.js';
-import { followJob } from '../job.js';
+import { followHere } from '../follow.js';
 import { bytes } from '../units.js';
 
-/** Shows long work in the place of a course: how far it is, a stop, and what came of it. */
-async function followHere(place, words, start, refresh) {
-  const line = el('p', {}, words);
-  const bar = el('progress', { max: '1', value: '0', 'aria-label': words });
-  try {
-    const { id } = await start();
-    const stop = button({ text: 'Stop', onClick: () => post(`api/jobs/${id}/stop`).catch(() => undefined) });
-    place.replaceChildren(el('div', { class: 'notice' }, line, bar, el('div', { class: 'row' }, stop)));
-    place.scrollIntoView({ block: 'nearest' });
-    const last = await followJob(id, (job) => {
-      if (job.totalBytes > 0) {
-        bar.value = job.doneBytes / job.totalBytes;
-        line.textContent = `${words} ${bytes(job.doneBytes)} of ${bytes(job.totalBytes)}`;
-      }
-    });
-    place.replaceChildren(told(last));
-    refresh();
-  } catch (error) {
-    place.replaceChildren(errorNotice(error));
-  }
-}
-
-function told(job) {
-  if (job.state === 'failed') {
-    return errorNotice(job.result.error);
-  }
-  return job.state === 'stopped'
-    ? goodNotice('Stopped. What was copied is kept; start again to go on from there.')
-    : goodNotice(job.message);
-}
+const STOPPED = 'Stopped. What was copied is kept; start again to go on from there.';
 
 /** The lessons as boxes to tick; what cannot be chosen stands there too, with the reason. */
 function lessonBoxes(lessons, canTick, why, changed) {
@@ -48,7 +19,10 @@ function lessonBoxes(lessons, canTick, why, changed) {
 const ticked = (list) => Array.from(list.querySelectorAll('input:checked'), (box) => box.value).join(',');
 
 function spaceWords(space) {
-  return `${bytes(space.neededBytes)} to copy. Free on this laptop: ${bytes(space.freeBytes)} now, ${bytes(Math.max(0, space.afterwardsBytes))} afterwards.`;
+  const free = space.freeBytes === undefined
+    ? 'The disk does not say how much is free.'
+    : `Free on this laptop: ${bytes(space.freeBytes)} now, ${bytes(Math.max(0, space.afterwardsBytes))} afterwards.`;
+  return `${bytes(space.neededBytes)} to copy. ${free}`;
 }
 
 /** Chooses lessons to copy from the stick to the laptop, with the room that takes. */
@@ -57,7 +31,7 @@ export function keepPanel(place, course, refresh) {
   const go = button({ text: 'Keep on this laptop', kind: 'main', sign: 'save', disabled: true, onClick: () => {
     const lessons = ticked(list);
     closePanel();
-    followHere(place, 'Copying to this laptop:', () => post('api/copies/keep', { edition: course.edition, lessons }), refresh);
+    followHere(place, 'Copying to this laptop:', () => post('api/copies/keep', { edition: course.edition, lessons }), { stopped: STOPPED, refresh });
   } });
   let asked = 0;
   const measure = async () => {
@@ -109,7 +83,7 @@ export function repairPanel(place, course, refresh) {
     const text = from.value.trim();
     if (text) {
       closePanel();
-      followHere(place, 'Reading and mending:', () => post('api/copies/repair', { edition: course.edition, from: text }), refresh);
+      followHere(place, 'Reading and mending:', () => post('api/copies/repair', { edition: course.edition, from: text }), { stopped: STOPPED, refresh });
     }
   };
   openPanel('Repair this copy',

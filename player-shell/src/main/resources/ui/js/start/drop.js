@@ -8,6 +8,7 @@ const FOLDER = {
   safe: 'Nothing was changed.',
   next: 'Press “Look again” under “Course sticks and folders”, or type the folder’s place there.',
 };
+const FRONT_PAGE = 'lehrcase.front';
 const TOO_LARGE = {
   happened: 'That file is too large to be a license, card or letter.',
   safe: 'Nothing was changed.',
@@ -68,7 +69,18 @@ function pasteForm(refresh) {
   return { form, text };
 }
 
-const isFolder = (item) => item.kind === 'file' && item.webkitGetAsEntry?.()?.isDirectory;
+const folderIn = (item) => {
+  const entry = item.kind === 'file' ? item.webkitGetAsEntry?.() : null;
+  return entry && entry.isDirectory ? entry : null;
+};
+
+/** A browser tells no place, but lets us read: by its front page the bench finds the folder itself. */
+function handOverFolder(folder, refresh) {
+  byId('drop-answers').replaceChildren();
+  folder.getFile(FRONT_PAGE, {},
+    (entry) => entry.file((file) => handOver(file, FRONT_PAGE, refresh), () => say(errorNotice(FOLDER))),
+    () => say(errorNotice(FOLDER)));
+}
 
 function listenToDrops(place, refresh) {
   const over = (on) => (event) => {
@@ -79,8 +91,9 @@ function listenToDrops(place, refresh) {
   document.addEventListener('dragleave', over(false));
   document.addEventListener('drop', (event) => {
     over(false)(event);
-    if (Array.from(event.dataTransfer.items || []).some(isFolder)) {
-      byId('drop-answers').replaceChildren(errorNotice(FOLDER));
+    const folder = Array.from(event.dataTransfer.items || []).map(folderIn).find(Boolean);
+    if (folder) {
+      handOverFolder(folder, refresh);
     } else if (event.dataTransfer.files.length) {
       handOverAll(event.dataTransfer.files, refresh);
     } else {
@@ -104,7 +117,7 @@ export function dropPlace(place, refresh) {
     },
   });
   place.append(
-    el('p', {}, 'License, key letter, a laptop card, a correction: drop it anywhere on this page. It is recognised by what is in it.'),
+    el('p', {}, 'License, key letter, a laptop card, a correction, the folder of a course: drop it anywhere on this page. It is recognised by what is in it.'),
     el('div', { class: 'row' }, button({ text: 'Choose a file', kind: 'main', onClick: () => chooseFile(refresh) }), paste),
     form,
     el('div', { id: 'drop-answers', 'aria-live': 'polite' }));

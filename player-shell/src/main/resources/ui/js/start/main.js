@@ -11,6 +11,7 @@ import { renderCourses } from './courses.js';
 import { renderGoOn } from './go-on.js';
 import { renderCards } from './cards.js';
 import { dropPlace } from './drop.js';
+import { mergeList } from './merge.js';
 import { stickList } from './sticks.js';
 import { renderAbout } from './about.js';
 import { connectPieces } from './pieces.js';
@@ -70,8 +71,11 @@ function start() {
   byId('menu-button').addEventListener('click', () => openPanel('Settings',
     settingsForm(store.getState().settings, (patch) => store.dispatch('settings', patch)),
     el('h3', {}, 'When something does not work'), helpSlipButton(null)));
-  dropPlace(byId('drop'), refresh);
-  stickList(byId('sticks'), refresh);
+  const lookAtSticks = stickList(byId('sticks'), refresh, mergeList(byId('merges'), refresh));
+  dropPlace(byId('drop'), () => {
+    refresh();
+    lookAtSticks();
+  });
   connectPieces(byId('pieces'));
   store.watch((state) => state.bench, render);
   store.watch((state) => state.trouble, (trouble) => {

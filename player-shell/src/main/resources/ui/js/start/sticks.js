@@ -3,7 +3,7 @@ import { button, el, icon } from '../dom.js';
 import { goodNotice, guarded } from '../notice.js';
 
 /** Editions found on sticks and in named folders, and a field for a folder's place. */
-export function stickList(place, refresh) {
+export function stickList(place, refresh, looked) {
   const list = el('ul', { class: 'found' });
   const answer = el('div', { 'aria-live': 'polite' });
 
@@ -27,6 +27,7 @@ export function stickList(place, refresh) {
         ? editions.map(line)
         : [el('li', {}, el('div', {}, 'No course found on the sticks in this laptop.'))]));
     });
+    looked();
   }
 
   const path = el('input', { type: 'text', id: 'folder-place', autocomplete: 'off', spellcheck: 'false' });
@@ -39,4 +40,5 @@ export function stickList(place, refresh) {
     el('button', { type: 'submit' }, 'Bring in'),
     button({ text: 'Look again', onClick: () => { answer.replaceChildren(); look(); } })));
   look();
+  return look;
 }

@@ -29,7 +29,7 @@ function stick(bytesPerSecond) {
   return { what: 'Course stick', found: megabytes(bytesPerSecond), means, bad: bytesPerSecond < STICK_FULL };
 }
 
-const room = (free) => ({
+const room = (free) => (free === undefined ? { what: 'Free space', found: 'the disk does not say', means: 'look into its properties' } : {
   what: 'Free space',
   found: `${(free / 1e9).toLocaleString('en', { maximumFractionDigits: 1 })} GB`,
   means: free >= ROOM ? 'enough to play from the stick' : 'make some room: notes need a little',

@@ -12,6 +12,7 @@ import org.lehrcase.core.license.DeskSigner;
 import org.lehrcase.core.license.License;
 import org.lehrcase.core.license.LicenseTerms;
 import org.lehrcase.core.license.Statement;
+import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.desk.home.DeskKeys;
 import org.lehrcase.desk.sales.LicenseEntry;
 import org.lehrcase.desk.sales.LicenseState;
@@ -136,6 +137,46 @@ public final class Licensing {
         });
   }
 
+  /**
+   * Returns the license file of a license as it was issued last, byte for byte, unless its terms or
+   * the desk's key have changed since; then it is issued anew.
+   *
+   * @param id the license
+   * @return the license
+   * @throws RefusedException if the license is unknown or blocked; nothing is kept
+   * @throws IOException if the book cannot be used; nothing is kept
+   */
+  public License current(LicenseId id) throws IOException, RefusedException {
+    LicenseEntry entry = new LicenseSearch(book).open(id);
+    Optional<License> kept = kept(entry);
+    return kept.isPresent() ? kept.get() : extend(id, List.of());
+  }
+
+  private Optional<License> kept(LicenseEntry entry) throws IOException {
+    Optional<Octets> message = book.licenses().issued(entry.id());
+    if (message.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      License license =
+          License.verify(message.get().toBytes(), TrustedRoots.pinned(signer.statement().root()));
+      return Optional.of(license).filter(one -> isCurrent(one, entry));
+    } catch (VaultException e) {
+      return Optional.empty(); // by another root, or damaged: issued anew
+    }
+  }
+
+  private boolean isCurrent(License license, LicenseEntry entry) {
+    LicenseTerms terms = license.terms();
+    return license.id().equals(entry.id())
+        && license.statement().terms().serial() == signer.statement().terms().serial()
+        && terms.issue().number() == entry.issue()
+        && terms.name().equals(entry.person().name())
+        && List.copyOf(terms.series()).equals(entry.terms().series())
+        && terms.allowance().places() == entry.terms().places()
+        && terms.allowance().moves() == entry.terms().moves();
+  }
+
   private Person person(Order order) throws IOException {
     Optional<Person> known = book.people().byEmail(order.email());
     if (known.isPresent()) {
@@ -156,7 +197,10 @@ public final class Licensing {
             entry.terms().series(),
             new LicenseTerms.Allowance(entry.terms().places(), entry.terms().moves()));
     try {
-      return License.issue(terms, new KeyRows(book, keys).forLicense(entry, random), signer);
+      License license =
+          License.issue(terms, new KeyRows(book, keys).forLicense(entry, random), signer);
+      book.licenses().keepIssued(entry.id(), license.toBytes());
+      return license;
     } catch (VaultException e) {
       throw new RefusedException(
           Refusal.WRONG_ENTRY,

@@ -11,6 +11,7 @@ import org.lehrcase.core.course.Asset;
 import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.course.Lesson;
 import org.lehrcase.core.edition.Correction;
+import org.lehrcase.core.edition.CorrectionList;
 import org.lehrcase.core.edition.CorrectionNote;
 import org.lehrcase.core.edition.CorrectionPin;
 import org.lehrcase.core.edition.EditionFolder;
@@ -74,6 +75,7 @@ public final class CorrectionDesk {
       Path shelf = folder.resolve(EditionLayout.CORRECTIONS);
       OwnerFiles.folder(shelf);
       OwnerFiles.write(shelf.resolve(correction.fileName()), correction.toBytes());
+      CorrectionList.write(shelf);
       desk.book().events().add("corrected", id.hex(), correction.fileName());
       return correction;
     }

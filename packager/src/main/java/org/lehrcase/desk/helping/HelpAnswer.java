@@ -151,7 +151,7 @@ public record HelpAnswer(List<String> happened, List<String> reply) {
   }
 
   private static void surroundings(HelpSlip slip, List<Advice> found) {
-    if (slip.room().freeMebibytes() < LITTLE_ROOM_MEBIBYTES) {
+    if (slip.room().freeMebibytes().orElse(LITTLE_ROOM_MEBIBYTES) < LITTLE_ROOM_MEBIBYTES) {
       found.add(
           new Advice(
               "The laptop's disk is nearly full.",

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.lehrcase.core.id.LicenseId;
+import org.lehrcase.core.id.Octets;
 
 /** The licenses. */
 public final class Licenses {
@@ -29,6 +30,10 @@ public final class Licenses {
       "INSERT INTO license_series (license_id, series) VALUES (?,?) ON CONFLICT DO NOTHING";
   private static final String REISSUE = "UPDATE license SET issue = issue + 1 WHERE id = ?";
   private static final String RAISE = "UPDATE license SET generation = generation + 1 WHERE id = ?";
+  private static final String KEEP =
+      "INSERT INTO issued (license_id, message) VALUES (?,?)"
+          + " ON CONFLICT (license_id) DO UPDATE SET message = excluded.message";
+  private static final String KEPT = "SELECT message FROM issued WHERE license_id = ?";
   private static final String STATE = "UPDATE license SET state = ? WHERE id = ?";
 
   private final Database database;
@@ -113,6 +118,28 @@ public final class Licenses {
    */
   public void countIssue(LicenseId id) throws SalesException {
     database.change(REISSUE, id.hex());
+  }
+
+  /**
+   * Keeps the license file that was issued last.
+   *
+   * @param id the license
+   * @param message the signed bytes
+   * @throws SalesException if the book cannot be written
+   */
+  public void keepIssued(LicenseId id, byte[] message) throws SalesException {
+    database.change(KEEP, id.hex(), message);
+  }
+
+  /**
+   * Finds the license file that was issued last.
+   *
+   * @param id the license
+   * @return the signed bytes; nothing if a book before this one issued it
+   * @throws SalesException if the book cannot be read
+   */
+  public Optional<Octets> issued(LicenseId id) throws SalesException {
+    return database.row(KEPT, row -> Octets.of(row.getBytes("message")), id.hex());
   }
 
   /**

@@ -15,7 +15,8 @@ final class Migrations {
   static final int APPLICATION_ID = 0x4c437362;
 
   private static final int MAX_SCRIPT_BYTES = 1 << 16;
-  private static final List<String> SCRIPTS = List.of("0001_sales_book.sql", "0002_years.sql");
+  private static final List<String> SCRIPTS =
+      List.of("0001_sales_book.sql", "0002_years.sql", "0003_issued.sql");
 
   private Migrations() {}
 

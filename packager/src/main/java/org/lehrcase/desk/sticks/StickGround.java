@@ -132,4 +132,28 @@ final class StickGround {
   static boolean isStick(Path folder) {
     return Files.isDirectory(folder) && !Files.isRegularFile(folder, LinkOption.NOFOLLOW_LINKS);
   }
+
+  /**
+   * Where systems mount sticks; a folder just below, or one more step, is there without one too.
+   */
+  private static final List<Path> MOUNT_FOLDERS =
+      List.of(Path.of("/media"), Path.of("/run/media"), Path.of("/mnt"), Path.of("/Volumes"));
+
+  /** Says whether this is the empty folder that is left when no stick is mounted on it. */
+  static boolean isUnmounted(Path stick) {
+    return isUnmounted(stick, MOUNT_FOLDERS);
+  }
+
+  static boolean isUnmounted(Path stick, List<Path> mountFolders) {
+    try {
+      Path real = stick.toRealPath();
+      Path above = real.getParent();
+      return above != null
+          && mountFolders.stream().anyMatch(real::startsWith)
+          && names(real).isEmpty()
+          && Files.getFileStore(real).equals(Files.getFileStore(above));
+    } catch (IOException e) {
+      return false; // what cannot be looked at is told when it is written to
+    }
+  }
 }

@@ -63,7 +63,7 @@ public final class Sticks {
       List<StickFile> files = new ArrayList<>();
       Optional<LicenseEntry> entry = errand.recipient().license();
       if (entry.isPresent() && papers.isPresent()) {
-        files.addAll(papers.get().of(entry.get(), errand.stick()));
+        files.addAll(papers.get().of(entry.get()));
       }
       files.add(StartPage.of(welcome(errand.recipient())));
       orders.add(new StickOrder(errand.stick(), errand.recipient(), load, files));
@@ -117,13 +117,11 @@ public final class Sticks {
         .orElse(List.of());
   }
 
-  /**
-   * An unmounted stick's folder is often there and empty: that it is a folder is all we can see.
-   */
+  /** An unmounted stick's folder is often there and empty, on this computer's own disk. */
   private static void requireSticks(List<Errand> errands) throws IOException, StickException {
     Set<Path> seen = new HashSet<>();
     for (Errand errand : errands) {
-      if (!StickGround.isStick(errand.stick())) {
+      if (!StickGround.isStick(errand.stick()) || StickGround.isUnmounted(errand.stick())) {
         throw new StickException(
             Reason.NO_STICK,
             "There is no stick at "

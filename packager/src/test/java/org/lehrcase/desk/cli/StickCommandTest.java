@@ -77,6 +77,21 @@ class StickCommandTest {
   }
 
   @Test
+  void aSecondStickGetsTheSameLicenseUntilItsTermsChange() throws Exception {
+    Path sold = folder.resolve("ada@example.org.txt");
+    Path one = stick("ONE");
+    Path two = stick("TWO");
+    assertThat(stickRun("--to", one, "--license", ada).exitCode()).isZero();
+    assertThat(stickRun("--to", two, "--license", ada).exitCode()).isZero();
+    assertThat(one.resolve("license.txt")).hasSameBinaryContentAs(sold);
+    assertThat(two.resolve("license.txt")).hasSameBinaryContentAs(sold);
+    String more = folder.resolve("more.txt").toString();
+    run("license", "--add-to", ada, "--series", "kiln", "--out", more);
+    assertThat(stickRun("--to", one, "--license", ada).exitCode()).isZero();
+    assertThat(one.resolve("license.txt")).hasSameBinaryContentAs(Path.of(more));
+  }
+
+  @Test
   void whoseCardWasAnsweredGetsTheLetterToo() throws Exception {
     LaptopCard card =
         LaptopCard.make(PlaceSeed.random(new SecureRandom()), About.license(LicenseId.ofHex(ada)));

@@ -31,7 +31,7 @@ class HelpAnswerTest {
   }
 
   private static HelpSlip.Room room(long mebibytes, long kibibytesPerSecond) {
-    return new HelpSlip.Room(mebibytes, OptionalLong.of(kibibytesPerSecond));
+    return new HelpSlip.Room(OptionalLong.of(mebibytes), OptionalLong.of(kibibytesPerSecond));
   }
 
   static List<Arguments> troubles() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,6 +31,16 @@ class StickGroundTest {
     assertThat(stick.resolve("Fotos/küche.txt")).hasContent("mine");
     assertThat(stick.resolve("letter-notes.txt")).hasContent("mine too");
     assertThat(stick.resolve("letter.txt")).hasContent("Dear aunt");
+  }
+
+  @Test
+  void theEmptyFolderOfAnUnmountedStickIsNoStick() throws Exception {
+    Path mounts = Files.createDirectories(folder.resolve("media"));
+    Path empty = Files.createDirectories(mounts.resolve("ada/STICK"));
+    assertThat(StickGround.isUnmounted(empty, List.of(mounts))).isTrue();
+    assertThat(StickGround.isUnmounted(empty, List.of(folder.resolve("mnt")))).isFalse();
+    Files.writeString(empty.resolve("notes.txt"), "something lies on it");
+    assertThat(StickGround.isUnmounted(empty, List.of(mounts))).isFalse();
   }
 
   @Test

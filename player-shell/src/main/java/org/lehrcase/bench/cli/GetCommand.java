@@ -14,12 +14,12 @@ import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.copies.CopySource;
+import org.lehrcase.core.copies.CorrectionFetch;
 import org.lehrcase.core.copies.EditionFetch;
 import org.lehrcase.core.copies.EditionMerge;
 import org.lehrcase.core.copies.FetchNeed;
 import org.lehrcase.core.copies.FetchResult;
 import org.lehrcase.core.copies.FetchWish;
-import org.lehrcase.core.copies.FolderSource;
 import org.lehrcase.core.course.Rendition;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.EditionLayout;
@@ -67,6 +67,11 @@ final class GetCommand implements Callable<Integer> {
   @Option(names = "--light", description = "The light films only, where there are any.")
   private boolean light;
 
+  @Option(
+      names = "--full",
+      description = "Also the films' other form, which a copy that is there does not have.")
+  private boolean full;
+
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
@@ -77,17 +82,14 @@ final class GetCommand implements Callable<Integer> {
       places.addAll(CopyPlaces.at(text));
     }
     FrontPage front = front(places, out);
-    Set<Rendition> renditions =
-        light ? Set.of(Rendition.LIGHT) : Set.of(Rendition.FULL, Rendition.LIGHT);
-    FetchWish wish = new FetchWish(front, target, folders(front), renditions);
+    FetchWish wish = wish(front);
     MebibyteLine line = new MebibyteLine(spec.commandLine().getErr());
     FetchNeed need = FetchNeed.of(wish, line.of("looked at"));
     requireRoom(need, out);
     FetchResult result = EditionFetch.run(wish, need, places, line.of("fetched"));
-    for (CopySource place : places) {
-      if (place instanceof FolderSource folder) {
-        EditionFetch.corrections(EditionFolder.of(front, List.of(folder.root())), target);
-      }
+    int notes = new CorrectionFetch(front, target).from(places);
+    if (notes > 0) {
+      out.printf(Locale.ROOT, "%d corrections came with it%n", notes);
     }
     out.printf(
         Locale.ROOT,
@@ -159,15 +161,24 @@ final class GetCommand implements Callable<Integer> {
     return folders;
   }
 
+  /** A copy that is there keeps the forms of films that it has, unless something else is said. */
+  private FetchWish wish(FrontPage front) throws Trouble {
+    if (light) {
+      return new FetchWish(front, target, folders(front), Set.of(Rendition.LIGHT));
+    }
+    FetchWish all = FetchWish.lessons(front, target, folders(front));
+    return full ? all : all.inFormsOf(EditionFolder.of(front, List.of(target)));
+  }
+
   private static void requireRoom(FetchNeed need, PrintWriter out) throws Trouble {
     out.printf(
         Locale.ROOT,
-        "%d parts missing, %d damaged: %d MiB to fetch, %d MiB free, %d MiB afterwards%n",
+        "%d parts missing, %d damaged: %d MiB to fetch, %s free, %s afterwards%n",
         need.missing().size(),
         need.damaged().size(),
         need.neededBytes() >> 20,
-        need.freeBytes() >> 20,
-        need.afterwardsBytes() >> 20);
+        MebibyteLine.words(need.freeBytes()),
+        MebibyteLine.words(need.afterwardsBytes()));
     out.flush();
     if (!need.fits()) {
       throw MebibyteLine.noRoom(need.neededBytes(), need.freeBytes());

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
+import org.lehrcase.core.copies.DiskSpace;
 import org.lehrcase.core.seal.Progress;
 
 /** Says from time to time how far a long command is. */
@@ -27,6 +28,11 @@ final class MebibyteLine {
       }
       return true;
     };
+  }
+
+  /** Says how much room there is, if the disk says it. */
+  static String words(long bytes) {
+    return bytes == DiskSpace.UNKNOWN ? "an unknown room" : (bytes >> 20) + " MiB";
   }
 
   /** Says that a disk is too small. */

@@ -49,12 +49,12 @@ final class MergeCommand implements Callable<Integer> {
     MergeNeed need = merge.need();
     out.printf(
         Locale.ROOT,
-        "%d MiB are added, %d MiB stay, %d MiB go at the end; %d MiB are free, %d MiB afterwards%n",
+        "%d MiB are added, %d MiB stay, %d MiB go at the end; %s are free, %s afterwards%n",
         need.addedBytes() >> 20,
         need.keptBytes() >> 20,
         need.goingBytes() >> 20,
-        need.freeBytes() >> 20,
-        need.afterwardsBytes() >> 20);
+        MebibyteLine.words(need.freeBytes()),
+        MebibyteLine.words(need.afterwardsBytes()));
     out.flush();
     if (!need.fits()) {
       throw MebibyteLine.noRoom(need.addedBytes(), need.freeBytes());

@@ -140,6 +140,7 @@ final class EditionFinder {
       if (!other.id().equals(known.id())
           && other.series().equals(known.series())
           && other.root().equals(known.root())) {
+        at(kept.folder(other.id()), other).ifPresent(own -> others.addAll(own.roots()));
         others.add(other.folder());
       }
     }

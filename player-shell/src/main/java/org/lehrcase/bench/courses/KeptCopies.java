@@ -6,10 +6,13 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.lehrcase.core.VaultException;
+import org.lehrcase.core.copies.EditionMerge;
 import org.lehrcase.core.copies.FetchNeed;
 import org.lehrcase.core.copies.FetchWish;
 import org.lehrcase.core.edition.EditionCheck;
@@ -18,8 +21,9 @@ import org.lehrcase.core.edition.EditionLayout;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.OutlineEntry;
 import org.lehrcase.core.edition.PartState;
+import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.id.EditionId;
-import org.lehrcase.core.seal.Progress;
+import org.lehrcase.core.license.TrustedRoots;
 
 /**
  * Lessons that a student keeps on the laptop: one edition folder for each edition, in the data
@@ -54,11 +58,10 @@ public final class KeptCopies {
    *
    * @param from the edition as it lies here, of which the forms of films are kept that it has
    * @param lessons folder numbers of the lessons
-   * @return what has to be copied, and the room there is
-   * @throws IOException if the disk fails
+   * @return what has to be copied by names and lengths, which takes moments, and the room there is
    */
-  public FetchNeed need(EditionFolder from, Set<Integer> lessons) throws IOException {
-    return FetchNeed.of(wish(from, lessons), Progress.NONE);
+  public FetchNeed need(EditionFolder from, Set<Integer> lessons) {
+    return FetchNeed.glance(wish(from, lessons));
   }
 
   /**
@@ -125,17 +128,52 @@ public final class KeptCopies {
     }
   }
 
-  private static void removeAll(Path folder) throws IOException {
-    if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-      return;
+  /**
+   * Gives a folder that a merge has made into a newer edition that edition's name, also when the
+   * program ended between the two. What cannot be done now is done another time.
+   *
+   * @param shops which teachers are accepted
+   */
+  public void settle(TrustedRoots shops) {
+    try {
+      for (Path folder : inside(place)) {
+        settle(folder, shops);
+      }
+    } catch (IOException e) {
+      return; // nothing is lost: the folder only has its older name
     }
+  }
+
+  private void settle(Path folder, TrustedRoots shops) throws IOException {
+    try {
+      EditionMerge.finish(folder, shops);
+      Path named = folder(EditionFolder.open(folder, shops).frontPage().edition());
+      if (!named.equals(folder) && !FoundFile.exists(named)) {
+        Files.move(folder, named, StandardCopyOption.ATOMIC_MOVE);
+      }
+    } catch (VaultException e) {
+      return; // not an edition that opens: left alone
+    }
+  }
+
+  private static List<Path> inside(Path folder) throws IOException {
     List<Path> inside = new ArrayList<>();
+    if (!FoundFile.isFolder(folder)) {
+      return inside;
+    }
     try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
       files.forEach(inside::add);
     } catch (DirectoryIteratorException e) {
       throw e.getCause();
     }
-    for (Path file : inside) {
+    return inside;
+  }
+
+  private static void removeAll(Path folder) throws IOException {
+    if (!FoundFile.isFolder(folder)) {
+      return;
+    }
+    for (Path file : inside(folder)) {
       removeAll(file);
       Files.deleteIfExists(file);
     }

@@ -106,6 +106,28 @@ public final class SearchRoots {
     return List.copyOf(found);
   }
 
+  /**
+   * Finds the editions in a person's own folders, wherever a download or a copy may have gone: some
+   * steps below, without hidden folders.
+   *
+   * @param user the person's folder
+   * @return folders that hold a front page
+   */
+  public static List<Path> inPockets(Path user) {
+    Set<Path> found = new LinkedHashSet<>();
+    int[] budget = {MAX_FOLDERS};
+    try (DirectoryStream<Path> inside = Files.newDirectoryStream(user)) {
+      for (Path folder : inside) {
+        if (!folder.getFileName().toString().startsWith(".")) {
+          look(folder, 2, found, budget);
+        }
+      }
+    } catch (IOException | DirectoryIteratorException e) {
+      return List.copyOf(found);
+    }
+    return List.copyOf(found);
+  }
+
   private static void look(Path folder, int depth, Set<Path> found, int[] budget) {
     if (budget[0]-- <= 0 || !Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
       return;

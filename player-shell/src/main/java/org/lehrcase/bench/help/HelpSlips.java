@@ -1,7 +1,6 @@
 package org.lehrcase.bench.help;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,6 +17,7 @@ import org.lehrcase.bench.opening.LicenseState;
 import org.lehrcase.bench.store.EditionTable.KnownEdition;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.copies.DiskSpace;
 import org.lehrcase.core.device.TraitReport;
 import org.lehrcase.core.edition.EditionCheck;
 import org.lehrcase.core.edition.FolderReport;
@@ -148,10 +148,10 @@ public final class HelpSlips {
             .count();
   }
 
-  private HelpSlip.Room room(OptionalLong bytesPerSecond) throws IOException {
-    long free = Files.getFileStore(bench.home()).getUsableSpace() / MEBIBYTE;
+  private HelpSlip.Room room(OptionalLong bytesPerSecond) {
+    long free = DiskSpace.freeAt(bench.home());
     return new HelpSlip.Room(
-        free,
+        free == DiskSpace.UNKNOWN ? OptionalLong.empty() : OptionalLong.of(free / MEBIBYTE),
         bytesPerSecond.isPresent()
             ? OptionalLong.of(bytesPerSecond.getAsLong() / KIBIBYTE)
             : OptionalLong.empty());

@@ -13,9 +13,11 @@ import org.lehrcase.bench.courses.SearchRoots;
 import org.lehrcase.bench.laptop.Laptop;
 import org.lehrcase.bench.opening.CorrectionTray;
 import org.lehrcase.bench.opening.DropPlace;
+import org.lehrcase.bench.opening.EditionTray;
 import org.lehrcase.bench.opening.Opening;
 import org.lehrcase.bench.store.StudyStore;
 import org.lehrcase.core.device.Traits;
+import org.lehrcase.core.license.TrustedRoots;
 
 /**
  * Everything opened from one data folder.
@@ -57,6 +59,7 @@ public record Bench(
     Courses.Places places = new Courses.Places(world.sticks(), new KeptCopies(home));
     Corrections corrections = new Corrections(store.corrections(), opening);
     Courses courses = new Courses(store.editions(), roots, places, opening, corrections);
+    courses.kept().settle(TrustedRoots.firstMeeting());
     return new Bench(home, store, roots, laptop, opening, courses);
   }
 
@@ -66,7 +69,9 @@ public record Bench(
    * @return the drop place of this bench
    */
   public DropPlace dropPlace() {
-    return new DropPlace(opening, new CorrectionTray(store, roots, courses));
+    Path user = Path.of(System.getProperty("user.home", ""));
+    return new DropPlace(
+        opening, new CorrectionTray(store, roots, courses), new EditionTray(courses, user));
   }
 
   @Override

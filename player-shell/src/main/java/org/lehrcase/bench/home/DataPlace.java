@@ -3,9 +3,9 @@ package org.lehrcase.bench.home;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Locale;
 import java.util.Map;
+import org.lehrcase.core.file.OwnerOnly;
 
 /**
  * Where a bench keeps what is the student's, and, elsewhere on purpose, the secret of this laptop.
@@ -27,9 +27,9 @@ public record DataPlace(Path home, Path local) {
   public static DataPlace usual(String system, Path user, Map<String, String> environment) {
     String name = system.toLowerCase(Locale.ROOT);
     if (name.startsWith("windows")) {
-      Path roaming = folder(environment, "APPDATA", user.resolve("AppData/Roaming"));
+      // what travels with the user to other computers would not open there
       Path local = folder(environment, "LOCALAPPDATA", user.resolve("AppData/Local"));
-      return new DataPlace(roaming.resolve("Lehrcase"), local.resolve("Lehrcase"));
+      return new DataPlace(local.resolve("Lehrcase"), local.resolve("Lehrcase-laptop"));
     }
     if (name.startsWith("mac")) {
       Path library = user.resolve("Library");
@@ -69,9 +69,6 @@ public record DataPlace(Path home, Path local) {
     if (parent != null) {
       Files.createDirectories(parent);
     }
-    Files.createDirectory(home);
-    if (Files.getFileStore(home).supportsFileAttributeView("posix")) {
-      Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwx------"));
-    }
+    Files.createDirectory(home, OwnerOnly.folder(home));
   }
 }

@@ -8,9 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
+import org.lehrcase.core.file.OwnerOnly;
 
 /** Writes small files that only their owner can read, from the first moment on. */
 final class OwnerFile {
@@ -19,17 +18,11 @@ final class OwnerFile {
   static void write(Path file, String text) throws IOException {
     Path fresh = file.resolveSibling(file.getFileName() + ".part");
     Files.deleteIfExists(fresh);
-    Path folder = file.toAbsolutePath().getParent();
-    boolean posix = folder != null && Files.getFileStore(folder).supportsFileAttributeView("posix");
-    FileAttribute<?>[] rights =
-        posix
-            ? new FileAttribute<?>[] {
-              PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
-            }
-            : new FileAttribute<?>[0];
     try (FileChannel out =
         FileChannel.open(
-            fresh, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), rights)) {
+            fresh,
+            Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
+            OwnerOnly.file(fresh))) {
       ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
       while (bytes.hasRemaining()) {
         out.write(bytes);

@@ -12,10 +12,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.util.Optional;
 import java.util.Set;
+import org.lehrcase.core.file.OwnerOnly;
 import org.lehrcase.core.id.Octets;
 
 /**
@@ -25,7 +25,6 @@ import org.lehrcase.core.id.Octets;
 public final class LocalSecret {
   private static final int SECRET_BYTES = 16;
   private static final String FILE = "laptop.secret";
-  private static final String OWNER_ONLY = "rw-------";
 
   private final Path folder;
   private final SecureRandom random;
@@ -85,11 +84,7 @@ public final class LocalSecret {
     if (!Files.exists(folder)) {
       throw new NoSuchFileException(folder.toString());
     }
-    return Files.getFileStore(folder).supportsFileAttributeView("posix")
-        ? new FileAttribute<?>[] {
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(OWNER_ONLY))
-        }
-        : new FileAttribute<?>[0];
+    return OwnerOnly.file(folder);
   }
 
   @Override

@@ -44,14 +44,9 @@ public final class CorrectionTray {
     this.courses = courses;
   }
 
-  /** Says whether bytes are a correction of any teacher at all. */
+  /** Says whether bytes are meant as a correction of any teacher at all, right or not. */
   static boolean isCorrection(byte[] message) {
-    try {
-      Correction.verify(message, TrustedRoots.firstMeeting());
-      return true;
-    } catch (VaultException e) {
-      return false;
-    }
+    return Correction.looksLikeOne(message);
   }
 
   /**

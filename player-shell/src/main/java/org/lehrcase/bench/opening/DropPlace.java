@@ -5,9 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.lehrcase.bench.opening.Dropped.Kind;
 import org.lehrcase.core.VaultException;
-import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.license.LaptopCard;
-import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.message.Armor;
 import org.lehrcase.core.message.ArmorKind;
 import org.lehrcase.core.table.PlainText;
@@ -21,16 +19,19 @@ public final class DropPlace {
 
   private final Opening opening;
   private final CorrectionTray corrections;
+  private final EditionTray editions;
 
   /**
    * Passes on to the opening.
    *
    * @param opening takes licenses and letters
    * @param corrections takes corrections
+   * @param editions takes front pages
    */
-  public DropPlace(Opening opening, CorrectionTray corrections) {
+  public DropPlace(Opening opening, CorrectionTray corrections, EditionTray editions) {
     this.opening = opening;
     this.corrections = corrections;
+    this.editions = editions;
   }
 
   /**
@@ -43,7 +44,7 @@ public final class DropPlace {
    */
   public Dropped take(byte[] file) throws VaultException, IOException {
     if (file.length > 0 && (file[0] & 0xff) == COSE_ARRAY) {
-      return CorrectionTray.isCorrection(file) ? corrections.accept(file) : takeFrontPage(file);
+      return CorrectionTray.isCorrection(file) ? corrections.accept(file) : editions.accept(file);
     }
     String text =
         file.length > 1 && (file[0] & 0xff) >= 0xfe
@@ -97,13 +98,5 @@ public final class DropPlace {
         Kind.CARD,
         "This is a laptop card. It goes to your teacher.",
         "Send it; then drop the key letter that comes back.");
-  }
-
-  private static Dropped takeFrontPage(byte[] file) throws VaultException {
-    FrontPage front = FrontPage.verify(file, TrustedRoots.firstMeeting());
-    return Dropped.refused(
-        Kind.EDITION,
-        "This is the front page of \"" + front.title().title() + "\".",
-        "Bring in the whole folder that it lies in.");
   }
 }

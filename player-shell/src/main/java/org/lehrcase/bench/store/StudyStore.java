@@ -4,8 +4,8 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
+import org.lehrcase.core.file.OwnerOnly;
 
 /**
  * The student's database with its tables. The file lies in the data folder, readable by its owner
@@ -54,9 +54,8 @@ public final class StudyStore implements Closeable {
    */
   public static StudyStore open(Path home, Clock clock) throws IOException {
     Path file = home.resolve(FILE);
-    if (!Files.exists(file) && Files.getFileStore(home).supportsFileAttributeView("posix")) {
-      Files.createFile(
-          file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+    if (!Files.exists(file)) {
+      Files.createFile(file, OwnerOnly.file(file));
     }
     return new StudyStore(Database.open(file), clock);
   }

@@ -15,6 +15,7 @@ import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.copies.CopySource;
+import org.lehrcase.core.copies.DiskSpace;
 import org.lehrcase.core.copies.EditionFetch;
 import org.lehrcase.core.copies.FetchNeed;
 import org.lehrcase.core.copies.FetchResult;
@@ -22,6 +23,7 @@ import org.lehrcase.core.copies.FetchWish;
 import org.lehrcase.core.copies.FolderSource;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.FrontPage;
+import org.lehrcase.core.edition.PartEntry;
 import org.lehrcase.core.id.EditionId;
 
 /**
@@ -52,8 +54,10 @@ final class CopyQuestions {
   private static JsonObject space(FetchNeed need) {
     JsonObject space = new JsonObject();
     space.addProperty("neededBytes", need.neededBytes());
-    space.addProperty("freeBytes", need.freeBytes());
-    space.addProperty("afterwardsBytes", need.afterwardsBytes());
+    if (need.freeBytes() != DiskSpace.UNKNOWN) {
+      space.addProperty("freeBytes", need.freeBytes());
+      space.addProperty("afterwardsBytes", need.afterwardsBytes());
+    }
     space.addProperty("fits", need.fits());
     return space;
   }
@@ -64,18 +68,23 @@ final class CopyQuestions {
     FrontPage front = folder.frontPage();
     Set<Integer> lessons = lessons(body, front);
     FetchWish wish = bench.courses().kept().wish(folder, lessons);
-    FetchNeed need = bench.courses().kept().need(folder, lessons);
-    requireRoom(need);
+    FetchNeed seen = bench.courses().kept().need(folder, lessons);
+    requireRoom(seen);
+    long inAll = wish.parts().stream().mapToLong(PartEntry::sealedBytes).sum();
     List<CopySource> from = new ArrayList<>();
     folder.roots().stream()
         .filter(root -> !root.equals(wish.target()))
         .forEach(root -> from.add(new FolderSource(root)));
     return started(
         jobs.start(
-            need.neededBytes(),
+            inAll,
             progress -> {
               try {
-                FetchResult result = EditionFetch.run(wish, need, from, progress);
+                FetchNeed need = FetchNeed.of(wish, progress);
+                requireRoom(need);
+                long here = inAll - need.neededBytes();
+                FetchResult result =
+                    EditionFetch.run(wish, need, from, bytes -> progress.goOn(here + bytes));
                 EditionFetch.corrections(folder, wish.target());
                 return new Jobs.Outcome(kept(result), JsonNull.INSTANCE);
               } finally {

@@ -11,6 +11,7 @@ import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.copies.CopySource;
+import org.lehrcase.core.copies.CorrectionFetch;
 import org.lehrcase.core.copies.EditionFetch;
 import org.lehrcase.core.copies.EditionMerge;
 import org.lehrcase.core.copies.FetchNeed;
@@ -54,6 +55,7 @@ final class CopyRepair {
     long done = 0;
     int brought = 0;
     int lacking = 0;
+    int notes = 0;
     String trouble = "";
     long step = bytesToRead() / copies.size() / 2;
     for (Path copy : copies) {
@@ -65,12 +67,13 @@ final class CopyRepair {
       long fetched = looked + step;
       FetchResult result =
           EditionFetch.run(wish, need, from, bytes -> progress.goOn(fetched + bytes));
+      notes += new CorrectionFetch(front, copy).from(from);
       brought += result.brought().size();
       lacking += result.lacking().size();
       trouble = lacking > 0 ? result.trouble() : trouble;
       done = fetched + step;
     }
-    return new Jobs.Outcome(message(brought, lacking, trouble), JsonNull.INSTANCE);
+    return new Jobs.Outcome(message(brought, lacking, trouble) + noted(notes), JsonNull.INSTANCE);
   }
 
   /** A merge that was cut makes this copy one of the newer edition, which is not repaired back. */
@@ -93,6 +96,14 @@ final class CopyRepair {
     }
     Set<Integer> begun = kept.begun(front);
     return FetchWish.lessons(front, copy, begun.isEmpty() ? SHARED : begun).inFormsOf(here);
+  }
+
+  private static String noted(int notes) {
+    return switch (notes) {
+      case 0 -> "";
+      case 1 -> " One correction from your teacher came with it.";
+      default -> " " + notes + " corrections from your teacher came with it.";
+    };
   }
 
   private static String message(int brought, int lacking, String trouble) {

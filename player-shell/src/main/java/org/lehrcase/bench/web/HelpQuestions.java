@@ -34,7 +34,7 @@ final class HelpQuestions {
     JsonObject answer = new JsonObject();
     answer.addProperty("system", slip.program().system());
     answer.addProperty("java", slip.program().java());
-    answer.addProperty("freeBytes", slip.room().freeMebibytes() << 20);
+    slip.room().freeMebibytes().ifPresent(free -> answer.addProperty("freeBytes", free << 20));
     slip.room()
         .stickKibibytesPerSecond()
         .ifPresent(pace -> answer.addProperty("stickBytesPerSecond", pace << 10));

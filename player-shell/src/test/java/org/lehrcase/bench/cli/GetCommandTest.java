@@ -1,5 +1,6 @@
 package org.lehrcase.bench.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -7,10 +8,12 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lehrcase.bench.fixture.TinyShop;
+import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.license.TrustedRoots;
 import picocli.CommandLine;
@@ -76,6 +79,33 @@ class GetCommandTest {
             run("get", "--from", good.toString(), "--edition", copy.toString(), "--lessons", "9"))
         .isEqualTo(BenchCommand.REFUSED);
     assertThat(out.toString()).contains("There is no lesson 9");
+  }
+
+  private static TinyShop.Paper film(String name, int seed) {
+    return new TinyShop.Paper(AssetRole.VIDEO, name, "video/mp4", TinyShop.film(seed, 100_000));
+  }
+
+  private int files() throws IOException {
+    try (var all = Files.list(copy.resolve("002"))) {
+      return (int) all.count();
+    }
+  }
+
+  @Test
+  void aLightCopyStaysLightUntilTheFullFilmsAreAskedFor() throws Exception {
+    Path both = work.resolve("both");
+    shop.pack(
+        both,
+        new TinyShop.Files2(TinyShop.film(1, 100), new byte[] {'%'}, "# Far".getBytes(UTF_8)),
+        List.of(film("a.full.mp4", 1), film("a.light.mp4", 2)));
+    String from = both.toString();
+    assertThat(run("get", "--from", from, "--edition", copy.toString(), "--light")).isZero();
+    assertThat(out.toString()).contains("Invented Studio");
+    int light = files();
+    assertThat(run("get", "--from", from, "--edition", copy.toString())).isZero();
+    assertThat(files()).isEqualTo(light);
+    assertThat(run("get", "--from", from, "--edition", copy.toString(), "--full")).isZero();
+    assertThat(files()).isEqualTo(light + 2); // the film and its list
   }
 
   @Test

@@ -23,7 +23,7 @@ class DataFolderTest {
   @CsvSource({
     "Linux, /u/.local/share/lehrcase, /u/.config/lehrcase",
     "Mac OS X, /u/Library/Application Support/Lehrcase, /u/Library/Preferences/Lehrcase",
-    "Windows 11, /u/AppData/Roaming/Lehrcase, /u/AppData/Local/Lehrcase"
+    "Windows 11, /u/AppData/Local/Lehrcase, /u/AppData/Local/Lehrcase-laptop"
   })
   void everySystemHasItsUsualPlaceWithTheSecretOutside(String system, Path home, Path local) {
     DataPlace place = DataPlace.usual(system, Path.of("/u"), Map.of());

@@ -111,6 +111,22 @@ class CorrectionTrayTest {
   }
 
   @Test
+  void aBareFileThatWasChangedIsCalledAChangedCorrection() throws Exception {
+    try (Bench bench = owning()) {
+      byte[] file = shop.correct(edition.id(), note).toBytes();
+      for (int at : new int[] {file.length - 1, file.length / 2, file.length - 70}) {
+        byte[] changed = file.clone();
+        changed[at] ^= 1;
+        Dropped dropped = bench.dropPlace().take(changed);
+        assertThat(dropped.kind()).isEqualTo(Kind.CORRECTION);
+        assertThat(dropped.outcome()).isEqualTo(Outcome.REFUSED);
+        assertThat(dropped.message()).contains("changed on its way");
+      }
+      assertThat(shown(bench)).isEmpty();
+    }
+  }
+
+  @Test
   void anUnknownEditionIsSaidAndNothingIsKept() throws Exception {
     try (Bench bench = bench()) {
       Correction correction = shop.correct(edition.id(), note);

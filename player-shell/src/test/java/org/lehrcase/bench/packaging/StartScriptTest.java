@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -62,7 +63,7 @@ class StartScriptTest {
     List<String> command = new ArrayList<>(List.of("sh", stick.resolve("start-lehrcase.sh") + ""));
     command.addAll(List.of(arguments));
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
-    builder.environment().putAll(java.util.Map.of("HOME", user.toString(), "ENDS", ends));
+    builder.environment().putAll(Map.of("HOME", user.toString(), "ENDS", ends));
     builder.environment().put("LANG", "C.UTF-8");
     builder.environment().put("TMPDIR", folder.toString());
     builder.environment().put("LEHRCASE_REHEARSE_AFTER", "0");
@@ -147,6 +148,62 @@ class StartScriptTest {
     try (Stream<Path> slips = Files.list(folder)) {
       assertThat(slips.filter(file -> file.toString().endsWith(".txt"))).hasSize(1);
     }
+  }
+
+  /** Waits for a file, and gives up after a while. */
+  private static boolean comes(Path file) throws IOException, InterruptedException {
+    for (int i = 0; i < 200 && !(Files.exists(file) && Files.size(file) > 0); i++) {
+      Thread.sleep(25);
+    }
+    return Files.exists(file);
+  }
+
+  @Test
+  void aSignalEndsTheProgramInOrderAndLeavesNothingRunning() throws Exception {
+    Path pid = folder.resolve("pid");
+    Path ended = folder.resolve("ended");
+    Path runtime = stick.resolve("program").resolve(MakePackages.thisSystem()).resolve("bin/java");
+    Files.writeString(
+        runtime,
+        "#!/bin/sh\n[ \"$1\" = -version ] && exit 0\n"
+            + "trap 'echo in order >\""
+            + ended
+            + "\"; exit 0' TERM\n"
+            + "echo $$ >\""
+            + pid
+            + "\"\nwhile :; do sleep 0.1; done\n");
+    allowRunning();
+    ProcessBuilder builder = new ProcessBuilder("sh", stick.resolve("start-lehrcase.sh") + "");
+    builder.environment().putAll(Map.of("HOME", user.toString(), "LANG", "C.UTF-8"));
+    builder.environment().put("TMPDIR", Files.createDirectory(folder.resolve("tmp")).toString());
+    builder.environment().remove("XDG_DATA_HOME");
+    Process script = builder.redirectErrorStream(true).start();
+    assertThat(comes(pid)).isTrue();
+    long program = Long.parseLong(Files.readString(pid).strip());
+    script.destroy(); // SIGTERM
+    assertThat(script.waitFor()).isEqualTo(143);
+    assertThat(ended).hasContent("in order");
+    assertThat(ProcessHandle.of(program).map(ProcessHandle::isAlive).orElse(false)).isFalse();
+    assertThat(folder.resolve("tmp")).isEmptyDirectory();
+  }
+
+  @Test
+  void whereNothingCanBeWrittenNoRestIsLeft() throws Exception {
+    allowRunning();
+    Files.createDirectories(user.resolve(".local"));
+    Files.writeString(user.resolve(".local/share"), "a file where a folder should be");
+    assertThat(start().code()).isZero();
+    try (Stream<Path> rest = Files.list(folder)) {
+      assertThat(rest.filter(file -> file.getFileName().toString().startsWith("lehrcase-")))
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void theWindowsScriptTakesTheBlanksOutOfAnOldSystemsSum() throws Exception {
+    assertThat(Files.readString(Path.of("src/package/Start Lehrcase.cmd")))
+        .contains("/c:\"^[0-9a-f ][0-9a-f ]*$\"")
+        .contains("set \"ID=%ID: =%\"");
   }
 
   @Test

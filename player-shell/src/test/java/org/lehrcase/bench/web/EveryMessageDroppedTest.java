@@ -113,12 +113,21 @@ class EveryMessageDroppedTest {
   }
 
   @ParameterizedTest(name = "a {0} without armor")
-  @EnumSource(value = MessageType.class, mode = EnumSource.Mode.EXCLUDE, names = "CORRECTION")
-  void aMessageWithoutArmorIsAtMostAFrontPage(MessageType is) throws Exception {
+  @EnumSource(
+      value = MessageType.class,
+      mode = EnumSource.Mode.EXCLUDE,
+      names = {"CORRECTION", "FRONT_PAGE"})
+  void aMessageWithoutArmorIsRefused(MessageType is) throws Exception {
     RawClient.Answer answer = drop(messages.get(is));
     assertRefused(answer);
-    assertThat(answer.text().contains("\"kind\":\"edition\""))
-        .isEqualTo(is == MessageType.FRONT_PAGE);
+    assertThat(answer.text()).doesNotContain("\"kind\":\"edition\"");
+  }
+
+  @Test
+  void aFrontPageLeadsToItsFolderAndOpensNothing() throws Exception {
+    RawClient.Answer answer = drop(messages.get(MessageType.FRONT_PAGE));
+    assertThat(answer.text()).contains("\"kind\":\"edition\"");
+    assertThat(owned()).isEqualTo(before).endsWith(" 403");
   }
 
   @Test

@@ -4,13 +4,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.course.Rendition;
 import org.lehrcase.core.edition.EditionCheck;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.EditionLayout;
 import org.lehrcase.core.edition.FrontPage;
+import org.lehrcase.core.edition.OutlineEntry;
 import org.lehrcase.core.edition.PartEntry;
 import org.lehrcase.core.edition.PartState;
 import org.lehrcase.core.file.FoundFile;
@@ -36,9 +40,12 @@ public final class EditionMerge {
   private final EditionFolder changes;
   private final Path folder;
   private final WholeFiles files;
+  private final Set<Integer> lessons;
 
-  private EditionMerge(EditionFolder changes, EditionFolder older, WholeFiles files) {
+  private EditionMerge(
+      EditionFolder changes, EditionFolder older, Set<Integer> lessons, WholeFiles files) {
     this.changes = changes;
+    this.lessons = lessons;
     this.newer = changes.frontPage();
     this.older = older.frontPage();
     this.folder = older.roots().get(0);
@@ -68,7 +75,45 @@ public final class EditionMerge {
       throw new VaultException.Malformed(
           "edition " + newer.title().number() + " is not newer than " + old.title().number());
     }
-    return new EditionMerge(changes, older, files);
+    return new EditionMerge(changes, older, Set.of(), files);
+  }
+
+  /**
+   * Returns the same merge for a copy that holds some lessons only: of the newer edition it gets
+   * those of the same title or, if a title changed, of the same number.
+   *
+   * @param kept folder numbers of the lessons in the older edition; none for all
+   */
+  public EditionMerge ofLessons(Set<Integer> kept) {
+    Set<Integer> wanted = new HashSet<>();
+    for (OutlineEntry lesson : older.facts().outline()) {
+      if (kept.contains(lesson.folder())) {
+        wanted.add(successor(lesson));
+      }
+    }
+    return new EditionMerge(changes, EditionFolder.of(older, List.of(folder)), wanted, files);
+  }
+
+  private int successor(OutlineEntry lesson) {
+    return newer.facts().outline().stream()
+        .filter(next -> next.title().equals(lesson.title()))
+        .findFirst()
+        .map(OutlineEntry::folder)
+        .orElse(lesson.folder());
+  }
+
+  /** Of films with two forms the copy gets those that it has: a light copy stays light. */
+  private FetchWish wish() {
+    EditionFolder here = EditionFolder.of(older, List.of(folder));
+    Set<Rendition> forms = FetchWish.all(older, folder).inFormsOf(here).renditions();
+    return new FetchWish(newer, folder, lessons, forms);
+  }
+
+  /** Whether the copy had all that a copy of its kind has. */
+  private boolean wasWhole() {
+    EditionFolder here = EditionFolder.of(older, List.of(folder));
+    return lessons.isEmpty()
+        && FetchNeed.glance(FetchWish.all(older, folder).inFormsOf(here)).missing().isEmpty();
   }
 
   private static boolean isOfSameSeries(FrontPage one, FrontPage other) {
@@ -86,16 +131,12 @@ public final class EditionMerge {
     return older;
   }
 
-  /**
-   * Says what the merge takes.
-   *
-   * @throws IOException if the disk does not answer
-   */
-  public MergeNeed need() throws IOException {
+  /** Says what the merge takes, by names and lengths. */
+  public MergeNeed need() {
     EditionFolder here = EditionFolder.of(newer, List.of(folder));
     long added = 0;
     long kept = 0;
-    for (PartEntry part : newer.facts().parts()) {
+    for (PartEntry part : wish().parts()) {
       if (here.locate(part).isPresent()) {
         kept += part.sealedBytes();
       } else if (changes.locate(part).isPresent()) {
@@ -126,31 +167,31 @@ public final class EditionMerge {
   }
 
   private EditionCheck merge(Progress progress) throws IOException, VaultException {
-    boolean wasWhole = EditionCheck.glance(EditionFolder.of(older, List.of(folder))).isWhole();
+    boolean wasWhole = wasWhole();
     List<CopySource> from = new ArrayList<>();
     changes.roots().forEach(root -> from.add(new FolderSource(root)));
-    FetchWish wish = FetchWish.all(newer, folder);
+    FetchWish wish = wish();
     long[] added = {0};
     EditionFetch.partsOnly(wish, from, files, bytes -> progress.goOn(added[0] = bytes));
     MergeRoom room = new MergeRoom(folder, files);
-    room.stage(newer, from);
+    room.stage(older, newer, from);
     EditionFetch.corrections(changes, folder, files);
     EditionCheck check =
         EditionCheck.everyByte(
             EditionFolder.of(newer, List.of(folder, room.path())),
             bytes -> progress.goOn(added[0] + bytes));
-    requireFit(check, wasWhole);
+    requireFit(check, wasWhole && !FetchNeed.glance(wish).missing().isEmpty());
     room.commit(older, newer);
     room.finish(newer);
     return check;
   }
 
-  private static void requireFit(EditionCheck check, boolean wasWhole) throws VaultException {
+  private static void requireFit(EditionCheck check, boolean wouldLack) throws VaultException {
     if (check.isDamaged() || check.contents() != PartState.HERE) {
       throw new VaultException.Tampered(
           "the newer edition is not right; the older one stays as it is");
     }
-    if (wasWhole && !check.isWhole()) {
+    if (wouldLack) {
       throw new VaultException.NotHere(
           "parts of the newer edition are in neither folder; the older one stays as it is");
     }
@@ -179,22 +220,27 @@ public final class EditionMerge {
     }
     byte[] page = FoundFile.read(ready, MessageType.FRONT_PAGE.maxBytes());
     FrontPage newer = FrontPage.verify(page, shops);
-    boolean follows = follows(newer, folder);
+    boolean follows = follows(newer, folder, room);
     if (follows) {
       new MergeRoom(folder, files).finish(newer);
     }
     return follows;
   }
 
-  /** A page that was lost in the moment of change, or is damaged, is followed by any. */
-  private static boolean follows(FrontPage newer, Path folder) throws IOException {
+  /**
+   * A page that was lost in the moment of change, or is damaged, is followed by any. A folder of
+   * this name that is not from a merge is the person's own.
+   */
+  private static boolean follows(FrontPage newer, Path folder, Path room) throws IOException {
     FrontPage here;
     try {
       here = EditionFolder.open(folder, TrustedRoots.firstMeeting()).frontPage();
     } catch (VaultException e) {
-      return true;
+      return MergeRoom.isOurs(room);
     }
     return here.digest().equals(newer.digest())
-        || (isOfSameSeries(newer, here) && newer.title().isNewerThan(here.title()));
+        || (MergeRoom.isOurs(room)
+            && isOfSameSeries(newer, here)
+            && newer.title().isNewerThan(here.title()));
   }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.edition.Correction;
@@ -18,6 +19,7 @@ import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.edition.PartEntry;
 import org.lehrcase.core.file.FoundFile;
 import org.lehrcase.core.file.WholeFiles;
+import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.license.KeysFile;
 import org.lehrcase.core.license.TrustedRoots;
 import org.lehrcase.core.message.MessageType;
@@ -29,6 +31,20 @@ import org.lehrcase.core.message.MessageType;
 final class MergeRoom {
   /** The older edition's front page, kept to know what goes. */
   private static final String OLDER = "older.front";
+
+  private static final int NAME_DIGITS = 64;
+  private static final String UNFINISHED = "(" + Pattern.quote(WholeFiles.UNFINISHED) + ")?";
+  private static final Pattern OF_A_PART =
+      Pattern.compile("[0-9a-f]{64}(\\.digests)?" + UNFINISHED);
+  private static final Pattern CHUNK = Pattern.compile("[0-9]{4}" + UNFINISHED);
+
+  /** All but the front page. */
+  private static final Pattern STAGED =
+      Pattern.compile(
+          "(contents\\.sealed|keys\\.index|older\\.front)"
+              + UNFINISHED
+              + "|lehrcase\\.front"
+              + Pattern.quote(WholeFiles.UNFINISHED));
 
   private final Path folder;
   private final Path room;
@@ -44,13 +60,33 @@ final class MergeRoom {
     return room;
   }
 
+  /** Says whether a folder of this name was made by a merge and not by a person. */
+  static boolean isOurs(Path room) {
+    return FoundFile.exists(room.resolve(OLDER));
+  }
+
   /** Lays contents and keys file of the newer edition into the room; its front page not yet. */
-  void stage(FrontPage newer, List<CopySource> from) throws IOException, VaultException {
+  void stage(FrontPage older, FrontPage newer, List<CopySource> from)
+      throws IOException, VaultException {
     if (!FoundFile.isFolder(room)) {
       files.folder(folder, EditionLayout.NEXT);
     }
+    requireNoEdition(older);
     files.medium().delete(room.resolve(EditionLayout.FRONT_PAGE));
     new SmallFiles(newer, new Sources(from), files, room).mendAllButFront();
+  }
+
+  /** Somebody may have put an edition into a folder of this name; of that nothing is touched. */
+  private void requireNoEdition(FrontPage older) throws IOException, VaultException {
+    Path page = room.resolve(EditionLayout.FRONT_PAGE);
+    if (!FoundFile.exists(page) || isOurs(room)) {
+      return;
+    }
+    byte[] bytes = FoundFile.read(page, MessageType.FRONT_PAGE.maxBytes());
+    if (!Octets.of(bytes).equals(Octets.of(older.toBytes()))) {
+      throw new VaultException.Malformed(
+          "there is an edition in the folder " + room + "; move it elsewhere and merge again");
+    }
   }
 
   /** The moment of change, prepared in the room. */
@@ -118,8 +154,7 @@ final class MergeRoom {
     int left = 0;
     for (Path file : list(partFolder)) {
       String name = file.getFileName().toString();
-      int dot = name.indexOf('.');
-      if (going.contains(dot < 0 ? name : name.substring(0, dot))) {
+      if (OF_A_PART.matcher(name).matches() && going.contains(name.substring(0, NAME_DIGITS))) {
         files.medium().delete(file);
       } else {
         left++;
@@ -130,20 +165,31 @@ final class MergeRoom {
     }
   }
 
-  /** Empties the room; its front page goes last, as it says that there is something to finish. */
+  /**
+   * Takes away what a merge lays into the room, and the room if nothing else is in it. Its front
+   * page goes last, as it says that there is something to finish.
+   */
   private void clear() throws IOException {
     Path keys = room.resolve(EditionLayout.KEYS);
-    for (Path chunk : list(keys)) {
-      files.medium().delete(chunk);
-    }
-    files.medium().delete(keys);
-    for (Path file : list(room)) {
-      if (!file.getFileName().toString().equals(EditionLayout.FRONT_PAGE)) {
+    deleteOurs(keys, CHUNK);
+    deleteIfEmpty(keys);
+    deleteOurs(room, STAGED);
+    files.medium().delete(room.resolve(EditionLayout.FRONT_PAGE));
+    deleteIfEmpty(room);
+  }
+
+  private void deleteOurs(Path inside, Pattern names) throws IOException {
+    for (Path file : list(inside)) {
+      if (names.matcher(file.getFileName().toString()).matches() && !FoundFile.isFolder(file)) {
         files.medium().delete(file);
       }
     }
-    files.medium().delete(room.resolve(EditionLayout.FRONT_PAGE));
-    files.medium().delete(room);
+  }
+
+  private void deleteIfEmpty(Path inside) throws IOException {
+    if (FoundFile.isFolder(inside) && list(inside).isEmpty()) {
+      files.medium().delete(inside);
+    }
   }
 
   /** Lists a folder; behind a link lies nothing that may be removed. */

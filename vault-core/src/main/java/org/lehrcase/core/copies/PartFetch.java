@@ -68,11 +68,11 @@ final class PartFetch {
     return part.sealedBytes() <= LARGEST_SEGMENT && fetchAtOnce(part, place, progress);
   }
 
-  private static boolean isWhole(Path place, DigestList list) throws IOException {
+  private static boolean isWhole(Path place, DigestList list) {
     try (FileSource file = FoundFile.open(place, list.sealedBytes())) {
       return PartCheck.of(file, list, Progress.NONE).whole();
-    } catch (VaultException e) {
-      return false;
+    } catch (VaultException | IOException e) {
+      return false; // what can be read of it is taken segment by segment below
     }
   }
 
@@ -104,7 +104,7 @@ final class PartFetch {
     Path here = folder.resolve(name);
     try {
       return Optional.of(proven(FoundFile.read(here, DigestList.MAX_BYTES), part));
-    } catch (VaultException e) {
+    } catch (VaultException | IOException e) { // a bad spot is damage; writing tells a dead disk
       Optional<byte[]> fetched =
           sources.readUpTo(path(part, name), DigestList.MAX_BYTES, bytes -> proven(bytes, part));
       if (fetched.isEmpty()) {
@@ -136,12 +136,13 @@ final class PartFetch {
     Path unfinished = place.resolveSibling(place.getFileName() + WholeFiles.UNFINISHED);
     int first = provenSegments(unfinished, list);
     String path = path(part, EditionLayout.partName(part.address()));
-    List<CopySource.Candidate> candidates = new ArrayList<>();
+    List<Sources.Offer> offers = new ArrayList<>();
     if (Files.isRegularFile(place, LinkOption.NOFOLLOW_LINKS)) {
-      candidates.addAll(new FolderSource(target).find(path, OptionalLong.empty()));
+      FolderSource own = new FolderSource(target);
+      own.find(path, OptionalLong.empty()).forEach(c -> offers.add(new Sources.Offer(own, c)));
     }
-    candidates.addAll(sources.find(path, part.sealedBytes()));
-    try (var supply = new SegmentSupply(list, candidates)) {
+    offers.addAll(sources.find(path, part.sealedBytes()));
+    try (var supply = new SegmentSupply(list, offers)) {
       int proven;
       try (Medium.Sink sink = openAt(unfinished, first, list)) {
         proven = append(sink, first, list, supply, progress);
@@ -183,8 +184,8 @@ final class PartFetch {
     return list.segments();
   }
 
-  /** Counts the segments at the beginning of an unfinished file that are right. */
-  private static int provenSegments(Path unfinished, DigestList list) throws IOException {
+  /** Counts the segments at the beginning of an unfinished file that are right and readable. */
+  private static int provenSegments(Path unfinished, DigestList list) {
     if (!Files.isRegularFile(unfinished, LinkOption.NOFOLLOW_LINKS)) {
       return 0;
     }
@@ -202,6 +203,8 @@ final class PartFetch {
           return segment;
         }
       }
+    } catch (IOException e) {
+      return segment; // from the bad spot on it is fetched again
     }
     return segment;
   }

@@ -4,8 +4,11 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.NoSuchFileException;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.core.seal.DigestList;
 
@@ -22,12 +25,13 @@ final class SegmentSupply implements Closeable {
 
   private final DigestList digests;
   private final List<Stream> streams;
-  private @Nullable IOException failure;
+  private final Map<CopySource, IOException> failures = new LinkedHashMap<>();
+  private final Set<CopySource> right = new HashSet<>();
   private boolean lied;
 
-  SegmentSupply(DigestList digests, List<CopySource.Candidate> candidates) {
+  SegmentSupply(DigestList digests, List<Sources.Offer> offers) {
     this.digests = digests;
-    this.streams = candidates.stream().map(Stream::new).toList();
+    this.streams = offers.stream().map(Stream::new).toList();
   }
 
   /** Fills the buffer with a proven segment; false if nobody has it. */
@@ -46,17 +50,23 @@ final class SegmentSupply implements Closeable {
   private boolean matches(Stream stream, int segment, byte[] buffer, int size) {
     if (digests.matches(segment, buffer, size)) {
       stream.misses = 0;
+      right.add(stream.offer.source());
       return true;
     }
-    lied |= !stream.candidate.isGuess();
+    lied |= !stream.offer.candidate().isGuess();
     stream.misses++;
     stream.close();
     return false;
   }
 
-  /** Returns why a place failed last, if one did. */
-  Optional<IOException> failure() {
-    return Optional.ofNullable(failure);
+  /** Returns why each place failed last that failed. */
+  Map<CopySource, IOException> failures() {
+    return failures;
+  }
+
+  /** Returns the places that gave anything right. */
+  Set<CopySource> right() {
+    return right;
   }
 
   /** Says whether any place gave other bytes than those that were signed. */
@@ -71,17 +81,17 @@ final class SegmentSupply implements Closeable {
 
   /** One candidate, read on as long as its segments follow each other. */
   private final class Stream {
-    private final CopySource.Candidate candidate;
+    private final Sources.Offer offer;
     private @Nullable InputStream in;
     private long at;
     private int misses;
 
-    Stream(CopySource.Candidate candidate) {
-      this.candidate = candidate;
+    Stream(Sources.Offer offer) {
+      this.offer = offer;
     }
 
     boolean isWorthAsking() {
-      return candidate.isNear() || misses < PATIENCE;
+      return offer.candidate().isNear() || misses < PATIENCE;
     }
 
     boolean tries(long start, byte[] buffer, int size) {
@@ -95,7 +105,7 @@ final class SegmentSupply implements Closeable {
       } catch (NoSuchFileException e) {
         misses = PATIENCE;
       } catch (IOException e) {
-        failure = e;
+        failures.put(offer.source(), e);
         misses++;
       }
       close();
@@ -110,7 +120,7 @@ final class SegmentSupply implements Closeable {
         return open;
       }
       close();
-      InputStream fresh = candidate.from(start);
+      InputStream fresh = offer.candidate().from(start);
       in = fresh;
       at = start;
       return fresh;
@@ -123,7 +133,7 @@ final class SegmentSupply implements Closeable {
         try {
           open.close();
         } catch (IOException e) {
-          failure = e; // what was read is proven; only the place is in doubt
+          failures.put(offer.source(), e); // what was read is proven; only the place is in doubt
         }
       }
     }

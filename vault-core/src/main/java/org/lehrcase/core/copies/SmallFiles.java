@@ -78,8 +78,8 @@ final class SmallFiles {
       if (FrontPage.verify(here, pinned()).digest().equals(front.digest())) {
         return;
       }
-    } catch (VaultException e) {
-      // damaged or not there: it is put below
+    } catch (VaultException | IOException e) {
+      // damaged, unreadable or not there: it is put below
     }
     files.put(place, front.toBytes());
   }
@@ -107,10 +107,10 @@ final class SmallFiles {
     }
   }
 
-  private Optional<KeysIndex> indexHere() throws IOException {
+  private Optional<KeysIndex> indexHere() {
     try {
       return Optional.of(KeysFile.open(target, front.edition(), front.digest(), pinned()).index());
-    } catch (VaultException e) {
+    } catch (VaultException | IOException e) {
       return Optional.empty();
     }
   }
@@ -170,11 +170,11 @@ final class SmallFiles {
     }
   }
 
-  private static boolean isThere(Path place, KeysIndex index, int number) throws IOException {
+  private static boolean isThere(Path place, KeysIndex index, int number) {
     try {
       index.requireChunk(number, FoundFile.read(place, index.chunkBytes(number)));
       return true;
-    } catch (VaultException e) {
+    } catch (VaultException | IOException e) {
       return false;
     }
   }

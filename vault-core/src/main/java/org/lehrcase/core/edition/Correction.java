@@ -108,6 +108,31 @@ public final class Correction {
     return new Correction(message, verified.digest16(), statement, edition, sealed);
   }
 
+  /**
+   * Says whether bytes have the form of a correction, so that one that was changed on its way can
+   * be called by its name. Proves nothing.
+   */
+  public static boolean looksLikeOne(byte[] message) {
+    boolean[] looks = {false};
+    try {
+      SignedMessage.verifySelf(
+          MessageType.CORRECTION,
+          message,
+          payload -> {
+            CborReader fields = Verified.fields(payload, FIELDS);
+            fields.bytes(MessageType.STATEMENT.maxBytes());
+            fields.octets(EditionId.BYTES);
+            fields.bytes(MAX_SEALED_BYTES);
+            fields.end();
+            looks[0] = true;
+            throw new VaultException.Tampered("only looked at");
+          });
+    } catch (VaultException e) {
+      return looks[0];
+    }
+    return looks[0];
+  }
+
   private static VerifyKey signer(byte[] payload, TrustedRoots roots) throws VaultException {
     return readStatement(Verified.fields(payload, FIELDS), roots).deskKey();
   }
@@ -155,10 +180,11 @@ public final class Correction {
 
   /** Returns the name of its file in the folder of corrections: SHA-256 of the message, in hex. */
   public String fileName() {
-    return fileName(message.toBytes());
+    return nameOf(message.toBytes());
   }
 
-  static String fileName(byte[] message) {
+  /** Returns the name that a message would have as a file, whether it verifies or not. */
+  public static String nameOf(byte[] message) {
     return HexFormat.of().formatHex(Sha256.of(message));
   }
 

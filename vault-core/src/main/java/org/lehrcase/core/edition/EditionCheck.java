@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.file.FoundFile;
+import org.lehrcase.core.seal.DigestList;
 import org.lehrcase.core.seal.FileSource;
 import org.lehrcase.core.seal.PartCheck;
 import org.lehrcase.core.seal.Progress;
@@ -122,7 +123,7 @@ public record EditionCheck(PartState contents, PartState keys, List<FolderReport
       return PartReport.of(part, at(folder, part));
     }
     try (FileSource file = FoundFile.open(path.get(), part.sealedBytes())) {
-      var digests = PartDigests.proven(path.get(), file, part);
+      DigestList digests = digests(folder, path.get(), file, part);
       PartCheck found = PartCheck.of(file, digests, progress);
       PartState state = found.whole() ? PartState.HERE : PartState.DAMAGED;
       return new PartReport(part, state, found.damagedSegments());
@@ -130,6 +131,21 @@ public record EditionCheck(PartState contents, PartState keys, List<FolderReport
       return PartReport.of(part, PartState.NOT_HERE);
     } catch (VaultException e) {
       return PartReport.of(part, PartState.DAMAGED);
+    }
+  }
+
+  /** A list that cannot be read is damage like any other, unless the medium is gone with it. */
+  private static DigestList digests(
+      EditionFolder folder, Path path, FileSource file, PartEntry part)
+      throws IOException, VaultException {
+    try {
+      return PartDigests.proven(path, file, part);
+    } catch (IOException e) {
+      if (!folder.answers()) {
+        throw e;
+      }
+      throw new VaultException.Tampered(
+          "the digests of part " + part.address() + " cannot be read: " + e.getMessage());
     }
   }
 

@@ -2,6 +2,8 @@ package org.lehrcase.core.edition;
 
 import java.io.IOException;
 import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -130,6 +132,20 @@ public final class EditionFolder {
     } catch (IOException | VaultException e) {
       return false;
     }
+  }
+
+  /** Says whether any folder can still be listed: if none can, its medium is gone. */
+  boolean answers() {
+    for (Path root : roots) {
+      try (DirectoryStream<Path> files = Files.newDirectoryStream(root)) {
+        if (files.iterator().hasNext()) {
+          return true; // an empty folder is what an unmounted stick leaves
+        }
+      } catch (IOException | DirectoryIteratorException e) {
+        continue;
+      }
+    }
+    return false;
   }
 
   /**

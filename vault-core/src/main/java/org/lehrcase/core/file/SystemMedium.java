@@ -6,6 +6,7 @@ import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -14,7 +15,11 @@ import java.nio.file.StandardOpenOption;
 
 /** Disks and sticks as the operating system offers them. */
 final class SystemMedium implements Medium {
-  private static final int MOVE_ATTEMPTS = 5;
+  private static final int ATTEMPTS = 5;
+
+  /** Said of a file in use; its subclasses say other things. */
+  private static final Class<?> HELD = FileSystemException.class;
+
   private static final int MOVE_PAUSE_MILLIS = 100;
 
   @Override
@@ -51,12 +56,30 @@ final class SystemMedium implements Medium {
   /** A program that looks for viruses may hold a new file for a moment, so this is tried again. */
   @Override
   public void move(Path from, Path to) throws IOException {
+    patiently(
+        () ->
+            Files.move(
+                from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING));
+  }
+
+  /** One step that another program may hold up. */
+  @FunctionalInterface
+  private interface Step {
+    void run() throws IOException;
+  }
+
+  /**
+   * A held file is told as a refused access, or, on Windows, as a plain trouble of that file. What
+   * is not there, or not empty, will not change by waiting.
+   */
+  private static void patiently(Step step) throws IOException {
     for (int attempt = 1; ; attempt++) {
       try {
-        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        step.run();
         return;
-      } catch (AccessDeniedException e) {
-        if (attempt == MOVE_ATTEMPTS) {
+      } catch (FileSystemException e) {
+        boolean held = e instanceof AccessDeniedException || e.getClass() == HELD;
+        if (!held || attempt == ATTEMPTS) {
           throw e;
         }
         pause();
@@ -75,7 +98,7 @@ final class SystemMedium implements Medium {
 
   @Override
   public void delete(Path file) throws IOException {
-    Files.deleteIfExists(file);
+    patiently(() -> Files.deleteIfExists(file));
   }
 
   private record ChannelSink(FileChannel channel) implements Sink {

@@ -70,10 +70,10 @@ public record HelpSlip(
   /**
    * Room and pace.
    *
-   * @param freeMebibytes free on the disk of the data folder
+   * @param freeMebibytes free on the disk of the data folder, if it says it
    * @param stickKibibytesPerSecond how fast the medium was read lately; empty if nothing was
    */
-  public record Room(long freeMebibytes, OptionalLong stickKibibytesPerSecond) {}
+  public record Room(OptionalLong freeMebibytes, OptionalLong stickKibibytesPerSecond) {}
 
   /**
    * The state of one copy, in numbers of files.
@@ -107,12 +107,8 @@ public record HelpSlip(
     out.text(program.version()).text(program.java()).text(program.system());
     out.uint(step.ordinal());
     out.text(fault.orElse(""));
-    out.uint(Math.min(room.freeMebibytes(), MAX_COUNT));
-    if (room.stickKibibytesPerSecond().isPresent()) {
-      out.uint(Math.min(room.stickKibibytesPerSecond().getAsLong(), MAX_COUNT));
-    } else {
-      out.nil();
-    }
+    count(out, room.freeMebibytes());
+    count(out, room.stickKibibytesPerSecond());
     out.array(copies.size());
     for (Copy copy : copies) {
       out.array(4).bytes(copy.edition());
@@ -151,9 +147,20 @@ public record HelpSlip(
     return in.smallUint(MAX_COUNT);
   }
 
+  private static OptionalLong countOrNull(CborReader in) throws VaultException {
+    return in.skipNull() ? OptionalLong.empty() : OptionalLong.of(count(in));
+  }
+
+  private static void count(CborWriter out, OptionalLong count) {
+    if (count.isPresent()) {
+      out.uint(Math.min(count.getAsLong(), MAX_COUNT));
+    } else {
+      out.nil();
+    }
+  }
+
   private static Room room(CborReader in) throws VaultException {
-    long free = count(in);
-    return new Room(free, in.skipNull() ? OptionalLong.empty() : OptionalLong.of(count(in)));
+    return new Room(countOrNull(in), countOrNull(in));
   }
 
   private static List<Copy> copies(CborReader in) throws VaultException {

@@ -46,7 +46,9 @@ public final class HelpSlipText {
         "Program: " + program.version() + ", Java " + program.java() + ", " + program.system());
     lines.add("So far: " + slip.step().words());
     slip.fault().ifPresent(code -> lines.add("Error shown: " + code));
-    lines.add("Free on this laptop: " + size(slip.room().freeMebibytes() * KIBIBYTES));
+    slip.room()
+        .freeMebibytes()
+        .ifPresent(free -> lines.add("Free on this laptop: " + size(free * KIBIBYTES)));
     slip.room()
         .stickKibibytesPerSecond()
         .ifPresent(pace -> lines.add("Reading the course: " + size(pace) + " a second"));

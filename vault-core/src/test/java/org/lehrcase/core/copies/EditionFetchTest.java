@@ -283,6 +283,31 @@ class EditionFetchTest {
         .hasMessageContaining("broke off");
   }
 
+  @Test
+  void placesThatFailAreCountedEachForItself() throws Exception {
+    List<CopySource> places = new ArrayList<>();
+    List<FakeSource> broken = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      broken.add(new FakeSource(good, FakeSource.Lie.ERROR));
+    }
+    places.addAll(broken);
+    places.add(new FolderSource(good));
+    assertThat(fetch(everything(), places.toArray(CopySource[]::new)).lacking()).isEmpty();
+    assertThat(CopyShop.files(copy)).isEqualTo(whole);
+    assertThat(broken).allSatisfy(place -> assertThat(place.asked).hasSize(4));
+  }
+
+  @Test
+  void whenEveryPlaceHasFailedAgainAndAgainFetchingEnds() {
+    FakeSource first = new FakeSource(good, FakeSource.Lie.ERROR);
+    FakeSource second = new FakeSource(good, FakeSource.Lie.ERROR);
+    first.onlyParts = true;
+    second.onlyParts = true;
+    assertThatThrownBy(() -> fetch(everything(), first, second))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("broke off");
+  }
+
   /** A folder that may lie, and remembers what it was asked. */
   static final class FakeSource implements CopySource {
     enum Lie {

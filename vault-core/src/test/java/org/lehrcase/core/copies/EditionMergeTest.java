@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeEach;
@@ -199,6 +200,48 @@ class EditionMergeTest {
     assertThat(EditionMerge.finish(third, shop.roots())).isFalse();
     assertThat(CopyShop.files(old).entrySet()).containsAll(before.entrySet());
     assertThat(opensWhole(old, "a stranger's page lies ready")).isEqualTo(older.digest());
+  }
+
+  @Test
+  void nothingForeignInTheFolderOfAMergeIsRemoved() throws Exception {
+    Path room = Files.createDirectories(old.resolve(EditionLayout.NEXT));
+    Path going = old.resolve("002");
+    String film = EditionLayout.partName(older.parts(2).get(0).address());
+    List<Path> own =
+        List.of(
+            room.resolve("holiday.jpg"),
+            Files.createDirectory(room.resolve("letters")).resolve("to Änne.txt"),
+            Files.createDirectory(room.resolve(EditionLayout.KEYS)).resolve("house keys.txt"),
+            going.resolve(film + ".txt"),
+            going.resolve("notes.txt"));
+    for (Path file : own) {
+      Files.writeString(file, "a person's own file");
+    }
+    merge(old, WholeFiles.ON_SYSTEM).run(Progress.NONE);
+    assertThat(own).allSatisfy(file -> assertThat(file).hasContent("a person's own file"));
+    assertThat(shop.open(old).frontPage().digest()).isEqualTo(newer.digest());
+    assertThat(EditionMerge.finish(old, shop.roots())).isFalse();
+    assertThat(opensWhole(old, "with foreign files")).isEqualTo(newer.digest());
+    for (Path file : own) {
+      Files.delete(file);
+    }
+    Files.delete(room.resolve("letters"));
+    Files.delete(room.resolve(EditionLayout.KEYS));
+    Files.delete(room);
+    assertThat(CopyShop.files(old)).isEqualTo(after);
+  }
+
+  @Test
+  void anEditionThatAPersonPutIntoThatFolderIsNotTakenForAMerge() throws Exception {
+    Path own = old.resolve(EditionLayout.NEXT);
+    CopyShop.copyTree(changes, own);
+    Map<String, Octets> all = CopyShop.files(old);
+    assertThat(EditionMerge.finish(old, shop.roots())).isFalse();
+    assertThatThrownBy(() -> merge(old, WholeFiles.ON_SYSTEM).run(Progress.NONE))
+        .isInstanceOf(VaultException.Malformed.class)
+        .hasMessageContaining("move it elsewhere");
+    assertThat(CopyShop.files(old).entrySet()).containsAll(all.entrySet());
+    assertThat(shop.open(old).frontPage().digest()).isEqualTo(older.digest());
   }
 
   @Test

@@ -26,7 +26,7 @@ class HelpSlipTest {
         new HelpSlip.Program("0.1.0", "17.0.15", "Linux 6.1"),
         step,
         fault,
-        new HelpSlip.Room(81_000, OptionalLong.of(17_500)),
+        new HelpSlip.Room(OptionalLong.of(81_000), OptionalLong.of(17_500)),
         Collections.nCopies(copies, COPY),
         new HelpSlip.TraitCounts(4, 1, 0));
   }
@@ -50,7 +50,7 @@ class HelpSlipTest {
             new HelpSlip.Program(long40, long40, long40),
             OpeningStep.PASSED,
             Optional.of(long40),
-            new HelpSlip.Room(Long.MAX_VALUE, OptionalLong.of(Long.MAX_VALUE)),
+            new HelpSlip.Room(OptionalLong.of(Long.MAX_VALUE), OptionalLong.of(Long.MAX_VALUE)),
             Collections.nCopies(
                 HelpSlip.MAX_COPIES,
                 new HelpSlip.Copy(Octets.ofHex("ffffffff"), 9_999, 9_999, 9_999)),
@@ -66,7 +66,7 @@ class HelpSlipTest {
             new HelpSlip.Program("0.1.0", "17", "Linux"),
             OpeningStep.NO_EDITION,
             Optional.empty(),
-            new HelpSlip.Room(700, OptionalLong.empty()),
+            new HelpSlip.Room(OptionalLong.empty(), OptionalLong.empty()),
             List.of(),
             new HelpSlip.TraitCounts(0, 0, 0));
     assertThat(HelpSlipText.lines(quiet))
@@ -74,7 +74,6 @@ class HelpSlipTest {
             "Day: 2026-11-25",
             "Program: 0.1.0, Java 17, Linux",
             "So far: no course was brought in yet",
-            "Free on this laptop: 700.0 MiB",
             "How this laptop is recognised: 0 traits as they were, 0 changed, 0 absent");
     assertThat(HelpSlipText.lines(slip(OpeningStep.OPEN, Optional.of("damaged"), 1)))
         .contains(
