@@ -35,6 +35,8 @@ public final class People {
   private static final String ERASE =
       "UPDATE person SET name = 'erased', email = ?, salt = NULL, find = '', erased = 1"
           + " WHERE id = ?";
+  private static final String FORGET_FILES =
+      "DELETE FROM issued WHERE license_id IN (SELECT id FROM license WHERE person_id = ?)";
 
   private final Database database;
   private final Events events;
@@ -130,6 +132,7 @@ public final class People {
    */
   public void erase(String id) throws SalesException {
     database.change(ERASE, "erased-" + id + "@address.invalid", id);
+    database.change(FORGET_FILES, id); // a license file names its buyer
     events.add(ERASED, id, "");
   }
 

@@ -93,6 +93,16 @@ class SalesBookTest {
   }
 
   @Test
+  void theFileIssuedLastIsKeptUntilItsBuyerIsErased() throws IOException {
+    addLicense(BookFixture.entry(1, 1, "brush"));
+    book.licenses().keepIssued(BookFixture.license(1), new byte[100]);
+    book.licenses().keepIssued(BookFixture.license(1), new byte[200]);
+    assertThat(book.licenses().issued(BookFixture.license(1)).orElseThrow().size()).isEqualTo(200);
+    book.people().erase(BookFixture.IDA.id());
+    assertThat(book.licenses().issued(BookFixture.license(1))).isEmpty();
+  }
+
+  @Test
   void coveringOnceMoreAddsNothingTwice() throws IOException {
     addLicense(BookFixture.entry(1, 1, "brush"));
     book.licenses().cover(BookFixture.license(1), List.of("brush", "kiln"));

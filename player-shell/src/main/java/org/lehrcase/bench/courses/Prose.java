@@ -40,9 +40,19 @@ public final class Prose {
    * @return HTML of paragraphs, headings, lists, tables, emphasis and links
    */
   public static String html(byte[] markdown) {
+    return RENDERER.render(parsed(markdown));
+  }
+
+  /**
+   * Reads a text for other forms than HTML.
+   *
+   * @param markdown the text as bytes
+   * @return the document, its pictures become their words
+   */
+  public static Node parsed(byte[] markdown) {
     Node document = PARSER.parse(PlainText.decode(markdown));
     document.accept(new PicturesToWords());
-    return RENDERER.render(document);
+    return document;
   }
 
   private static final class PicturesToWords extends AbstractVisitor {

@@ -21,7 +21,7 @@ import org.lehrcase.core.seal.ClearSource;
  * that is embedded so that every name prints. The size of the pages is not changed.
  */
 public final class Stamp implements AutoCloseable {
-  private static final String FONT = "DejaVuSans.ttf";
+  static final String FONT = "DejaVuSans.ttf";
   private static final float SIZE_POINTS = 6.5f;
   private static final float MARGIN_POINTS = 12;
   private static final float GREY = 0.45f;
@@ -45,7 +45,7 @@ public final class Stamp implements AutoCloseable {
         Loader.loadPDF(new ClearPdfInput(pdf), IOUtils.createMemoryOnlyStreamCache());
     boolean whole = false;
     try {
-      stampAll(document, words);
+      all(document, words);
       whole = true;
       return new Stamp(document);
     } finally {
@@ -55,7 +55,8 @@ public final class Stamp implements AutoCloseable {
     }
   }
 
-  private static void stampAll(PDDocument document, String words) throws IOException {
+  /** Writes the words into the margin of every page. */
+  static void all(PDDocument document, String words) throws IOException {
     document.setAllSecurityToBeRemoved(true);
     try (@Nullable InputStream font = Stamp.class.getResourceAsStream(FONT)) {
       if (font == null) {

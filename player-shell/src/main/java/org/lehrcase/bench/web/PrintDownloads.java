@@ -12,7 +12,10 @@ import org.eclipse.jetty.util.Callback;
 import org.lehrcase.bench.courses.CourseFile;
 import org.lehrcase.bench.courses.StudyLesson;
 import org.lehrcase.bench.home.Bench;
+import org.lehrcase.bench.printing.PaperSheets;
+import org.lehrcase.bench.printing.PicturePage;
 import org.lehrcase.bench.printing.Stamp;
+import org.lehrcase.bench.printing.SvgStamp;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
@@ -21,11 +24,15 @@ import org.lehrcase.core.edition.OpenedEdition;
 import org.lehrcase.core.license.License;
 
 /**
- * Save for printing. PDFs carry the buyer's name; other papers go as they are. What is saved is
- * plain by the student's wish, and only if the teacher allows it.
+ * Save for printing. Every paper carries the buyer's name: PDFs and drawings keep their size,
+ * texts, tables and pictures become pages. What is saved is plain by the student's wish, and only
+ * if the teacher allows it.
  */
 final class PrintDownloads implements Downloads {
   private static final int BUFFER_BYTES = 1 << 15;
+
+  /** Largest paper other than a PDF that is laid out in memory. */
+  private static final int MAX_PAPER_BYTES = 32 << 20;
 
   private final Bench bench;
 
@@ -50,14 +57,54 @@ final class PrintDownloads implements Downloads {
                         "The teacher does not allow saving this kind of paper.",
                         "Read it on the screen."));
     response.getHeaders().put("Content-Security-Policy", SecurityHeaders.COURSE_POLICY);
-    response.getHeaders().put(HttpHeader.CONTENT_TYPE, file.mediaType());
-    response.getHeaders().put("Content-Disposition", disposition(asset.name()));
+    String words = words(edition);
     if (file.mediaType().equals("application/pdf")) {
-      stamped(file, words(edition), response);
+      head(response, asset.name(), "application/pdf");
+      stamped(file, words, response);
     } else {
-      plain(file, response);
+      Saved saved = saved(edition, asset, words);
+      head(response, saved.name(), saved.mediaType());
+      response.getHeaders().put(HttpHeader.CONTENT_LENGTH, saved.bytes().length);
+      try (OutputStream out = Content.Sink.asOutputStream(response)) {
+        out.write(saved.bytes());
+      }
     }
     callback.succeeded();
+  }
+
+  private static void head(Response response, String name, String mediaType) {
+    response.getHeaders().put(HttpHeader.CONTENT_TYPE, mediaType);
+    response.getHeaders().put("Content-Disposition", disposition(name));
+  }
+
+  /** A paper as it is saved. */
+  private record Saved(String name, String mediaType, byte[] bytes) {
+    static Saved pages(Asset asset, byte[] pdf) {
+      String bare = asset.name().replaceAll("\\.[A-Za-z0-9]{1,8}$", "");
+      return new Saved(bare + ".pdf", "application/pdf", pdf);
+    }
+  }
+
+  private static Saved saved(OpenedEdition edition, Asset asset, String words)
+      throws VaultException, IOException {
+    byte[] bytes = edition.read(asset, MAX_PAPER_BYTES);
+    String title =
+        asset.name().replaceAll("(\\.(firing|materials|fault))?\\.[A-Za-z0-9]{1,8}$", "");
+    return switch (asset.mediaType()) {
+      case "image/svg+xml" -> new Saved(asset.name(), asset.mediaType(), SvgStamp.of(bytes, words));
+      case "image/png", "image/jpeg" -> Saved.pages(asset, PicturePage.of(title, bytes, words));
+      case "text/markdown" -> Saved.pages(asset, PaperSheets.prose(title, bytes, words));
+      default -> Saved.pages(asset, table(asset, title, bytes, words));
+    };
+  }
+
+  private static byte[] table(Asset asset, String title, byte[] bytes, String words)
+      throws IOException {
+    return switch (asset.role()) {
+      case FIRING_SCHEDULE -> PaperSheets.firing(title, bytes, words);
+      case MATERIALS_LIST -> PaperSheets.materials(title, bytes, words);
+      default -> PaperSheets.text(title, bytes, words);
+    };
   }
 
   private static String disposition(String name) {
@@ -70,20 +117,6 @@ final class PrintDownloads implements Downloads {
         OutputStream out =
             new BufferedOutputStream(Content.Sink.asOutputStream(response), BUFFER_BYTES)) {
       stamp.writeTo(out);
-    }
-  }
-
-  private static void plain(CourseFile file, Response response) throws VaultException, IOException {
-    byte[] buffer = new byte[file.clear().bufferBytes()];
-    long size = file.clear().sizeBytes();
-    response.getHeaders().put(HttpHeader.CONTENT_LENGTH, size);
-    try (OutputStream out = Content.Sink.asOutputStream(response)) {
-      long position = 0;
-      while (position < size) {
-        var clear = file.clear().readSegment(position, buffer);
-        position += clear.remaining();
-        out.write(buffer, clear.position(), clear.remaining());
-      }
     }
   }
 

@@ -3,28 +3,34 @@ package org.lehrcase.bench.web;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.lehrcase.bench.fixture.OtherMachine;
 import org.lehrcase.bench.fixture.RawClient;
 import org.lehrcase.bench.fixture.TinyBench;
 import org.lehrcase.bench.fixture.TinyPdf;
 import org.lehrcase.bench.fixture.TinyShop;
-import org.lehrcase.core.course.Asset;
 import org.lehrcase.core.course.AssetRole;
 
 /** Save for printing: kind by kind as the teacher allows, PDFs with the buyer's name, no more. */
 class PrintWireTest {
-  private static final byte[] DRAWING = "<svg xmlns='http://www.w3.org/2000/svg'/>".getBytes(UTF_8);
+  private static final byte[] DRAWING =
+      "<svg xmlns='http://www.w3.org/2000/svg' width='180mm' viewBox='0 0 180 90'><path d='M0 0'/></svg>"
+          .getBytes(UTF_8);
   private static final Set<AssetRole> KINDS =
       EnumSet.of(
           AssetRole.HANDOUT,
@@ -49,7 +55,7 @@ class PrintWireTest {
             List.of(
                 new TinyShop.Paper(
                     AssetRole.TEMPLATE, "fish \"a\".template.svg", "image/svg+xml", DRAWING),
-                new TinyShop.Paper(AssetRole.IMAGE, "r\u00e9ef; x.png", "image/png", DRAWING)));
+                new TinyShop.Paper(AssetRole.IMAGE, "r\u00e9ef; x.png", "image/png", picture())));
     ServedCourse served =
         ServedCourse.of(
             TinyBench.quick(
@@ -121,22 +127,48 @@ class PrintWireTest {
     }
   }
 
+  private static byte[] picture() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB), "png", out);
+    return out.toByteArray();
+  }
+
   @Test
-  void otherPapersAreSavedAsTheyAreUnderTheirNames() throws Exception {
+  void aDrawingKeepsItsSizeAndCarriesTheName() throws Exception {
     try (ServedCourse served = selling(KINDS)) {
-      own(served, "Robin Invented");
-      Asset template = edition.file(AssetRole.TEMPLATE);
-      RawClient.Answer drawing = served.print(edition.id(), template);
-      assertThat(drawing.body()).isEqualTo(DRAWING);
+      own(served, "Robin <Invented> & Sons");
+      RawClient.Answer drawing = served.print(edition.id(), edition.file(AssetRole.TEMPLATE));
+      assertThat(drawing.text())
+          .startsWith("<svg xmlns='http://www.w3.org/2000/svg' width='180mm' viewBox='0 0 180 90'>")
+          .contains("<path d='M0 0'/>")
+          .contains("Robin &lt;Invented&gt; &amp; Sons \u00b7 license ")
+          .endsWith("</text></svg>");
       // RFC 8187: what is no attr-char is percent-encoded, so no name ends the parameter
       assertThat(drawing.header("Content-Disposition"))
           .contains("attachment; filename*=UTF-8''fish%20%22a%22.template.svg");
       assertThat(drawing.header("Content-Security-Policy").orElseThrow()).contains("sandbox");
-      assertThat(
-              served
-                  .print(edition.id(), edition.file(AssetRole.IMAGE))
-                  .header("Content-Disposition"))
-          .contains("attachment; filename*=UTF-8''r%C3%A9ef%3B%20x.png");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "FAULT_CARD, far.pdf, Far",
+    "FIRING_SCHEDULE, F2.firing.pdf, step",
+    "MATERIALS_LIST, far.materials.pdf, how much",
+    "IMAGE, r%C3%A9ef%3B%20x.pdf, ''"
+  })
+  void everyOtherPaperIsSavedAsPagesWithTheName(AssetRole role, String name, String words)
+      throws Exception {
+    try (ServedCourse served = selling(KINDS)) {
+      own(served, "Zo\u00eb Invented");
+      RawClient.Answer saved = served.print(edition.id(), edition.file(role));
+      assertThat(saved.header("Content-Type")).contains("application/pdf");
+      assertThat(saved.header("Content-Disposition"))
+          .contains("attachment; filename*=UTF-8''" + name);
+      try (PDDocument pdf = Loader.loadPDF(saved.body())) {
+        String text = new PDFTextStripper().getText(pdf);
+        assertThat(text).contains("Zo\u00eb Invented \u00b7 license ").contains(words);
+      }
     }
   }
 
