@@ -121,8 +121,7 @@ class FiringLogWireTest {
     String id = begun();
     String door = "api/firings/" + id + "/photo";
     JsonObject kept = json(page.send("POST", door, "application/octet-stream", PNG));
-    RawClient.Answer picture =
-        page.get(kept.getAsJsonArray("photos").get(0).getAsString());
+    RawClient.Answer picture = page.get(kept.getAsJsonArray("photos").get(0).getAsString());
     assertThat(picture.header("Content-Type")).contains("image/png");
     assertThat(picture.body()).isEqualTo(PNG);
     byte[] script = "<script>alert(1)</script>".getBytes(java.nio.charset.StandardCharsets.UTF_8);
