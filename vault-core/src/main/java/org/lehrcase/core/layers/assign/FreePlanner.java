@@ -9,12 +9,13 @@ import java.util.Arrays;
  */
 final class FreePlanner {
   /** Most subjects; each one more takes three times as long. */
-  static final int MOST_SUBJECTS = 15;
+  static final int MOST_SUBJECTS = 16;
 
   private static final double SAME = 1e-12;
 
   private final Scene scene;
   private final int sheets;
+  private final double atMost;
   private final int[] hiders;
   private final double[] cost;
   private final int full;
@@ -24,8 +25,14 @@ final class FreePlanner {
   private final int[][] used;
   private final int[][] from;
 
-  FreePlanner(Scene scene, OcclusionGraph graph, int sheets) {
+  /**
+   * Takes a scene.
+   *
+   * @param atMost spread of a plan that is known; what is worse is not followed
+   */
+  FreePlanner(Scene scene, OcclusionGraph graph, int sheets, double atMost) {
     this.scene = scene;
+    this.atMost = atMost;
     this.sheets = sheets;
     int n = scene.size();
     full = (1 << n) - 1;
@@ -110,7 +117,7 @@ final class FreePlanner {
   private void offer(int k, int done, int sheet) {
     int to = done | sheet;
     double total = spread[k - 1][done] + cost[sheet];
-    if (total > spread[k][to] + grain) {
+    if (total > Math.min(spread[k][to], atMost) + grain) {
       return;
     }
     int count = used[k - 1][done] + (sheet == 0 ? 0 : 1);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 
 /** Plans the sheets of a scene, and says what more sheets would bring. */
 public final class SheetPlanner {
@@ -43,21 +44,52 @@ public final class SheetPlanner {
     if (!windows.crushed().isEmpty()) {
       return noPlan(sheets, kept, windows);
     }
-    if (kept == Mode.FREE) {
-      return SheetPlan.of(given, new FreePlanner(given, graph, sheets).plan(), sheets, kept);
+    boolean bound = !given.occlusions().isEmpty() || !given.pins().isEmpty();
+    if (kept == Mode.FREE && bound) {
+      return SheetPlan.of(
+          given, new FreePlanner(given, graph, sheets, known(sheets)).plan(), sheets, kept);
     }
+    // where nothing is in anybody's way the best sheets are runs of the order of depth
     var found = new OrderedPlanner(repaired, graph, windows).plan(sheets);
     return SheetPlan.of(repaired, found.sheets(), sheets, kept).madeWith(found.proven(), moves());
+  }
+
+  /** The spread of the ordered plan, if there is one and no depth had to be moved for it. */
+  private double known(int sheets) {
+    Windows ordered = windows(sheets, Mode.ORDERED);
+    if (!ordered.crushed().isEmpty() || !moves().isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return Spread.of(repaired, new OrderedPlanner(repaired, graph, ordered).plan(sheets).sheets());
   }
 
   private Windows windows(int sheets, Mode mode) {
     return new Windows(mode == Mode.FREE ? given : repaired, graph, mode, sheets);
   }
 
-  /** Returns the sheets on which a subject may lie by what hides what and by the pins. */
+  /**
+   * Returns the first and the last sheet on which a subject may lie, by what hides what and by the
+   * pins of the others; its own pin does not hold it.
+   */
   public int[] range(int subject, int sheets) {
-    Windows windows = windows(sheets, Mode.FREE);
-    return new int[] {windows.first(subject), windows.last(subject)};
+    return ranges(sheets).get(subject);
+  }
+
+  /** Returns {@link #range} of every subject, by place; nothing is to be had from a ring. */
+  public List<int[]> ranges(int sheets) {
+    Windows all = windows(sheets, Mode.FREE);
+    List<int[]> ranges = new ArrayList<>();
+    for (int i = 0; i < given.size(); i++) {
+      Windows own = all;
+      if (given.pin(i) > 0) {
+        var others = new TreeMap<>(given.pins());
+        others.remove(i);
+        var unpinned = new Scene(given.subjects(), given.occlusions(), others);
+        own = new Windows(unpinned, graph, Mode.FREE, sheets);
+      }
+      ranges.add(new int[] {own.first(i), own.last(i)});
+    }
+    return ranges;
   }
 
   /** Returns the fewest sheets of an ordered or a free plan; nothing if no number helps. */

@@ -8,8 +8,8 @@ import java.util.Optional;
  * times (Gilmore and Gomory 1965; Beasley 1985). Only sums of sizes matter as positions.
  */
 final class UnlimitedTable {
-  /** More steps than this would take minutes. */
-  private static final double MOST_STEPS = 8e9;
+  /** More than this would take a minute; a quarter of it is really walked. */
+  private static final double MOST_STEPS = 3e10;
 
   private static final int NOTHING = 0;
 
@@ -19,6 +19,9 @@ final class UnlimitedTable {
   private final int[][] acrossRest;
   private final int[][] downRest;
   private final double[][] value;
+
+  /** The same, turned, so that both ways of cutting read along a row. */
+  private final double[][] turned;
 
   /** Place of a fit + 1, or beyond the fits an upright cut, or below 0 a level one. */
   private final int[][] choice;
@@ -30,12 +33,14 @@ final class UnlimitedTable {
     acrossRest = across.differences();
     downRest = down.differences();
     value = new double[across.count()][down.count()];
+    turned = new double[down.count()][across.count()];
     choice = new int[across.count()][down.count()];
     placeSingles();
     for (int i = 1; i < across.count(); i++) {
       for (int j = 1; j < down.count(); j++) {
         cutUpright(i, j);
         cutLevel(i, j);
+        turned[j][i] = value[i][j];
       }
     }
   }
@@ -68,7 +73,7 @@ final class UnlimitedTable {
   private void cutUpright(int i, int j) {
     int[] rest = acrossRest[i];
     for (int a = 1; a < i && 2L * across.at(a) <= across.at(i); a++) {
-      offer(i, j, value[a][j] + value[rest[a]][j], fits.size() + a);
+      offer(i, j, turned[j][a] + turned[j][rest[a]], fits.size() + a);
     }
     offer(i, j, value[i - 1][j], fits.size() + i - 1);
   }

@@ -163,6 +163,8 @@ class SheetPlannerTest {
     var pins = new TreeMap<>(Map.of(4, 4));
     Scene scene = new Scene(Scenes.subjects(Scenes.DEPTHS), Scenes.ten().occlusions(), pins);
     assertThat(plan(scene, 8, Mode.ORDERED).sheetOf().get(4)).isEqualTo(4);
+    assertThat(new SheetPlanner(scene).range(4, 8)).containsExactly(2, 4); // as if unpinned
+    assertThat(new SheetPlanner(scene).range(3, 8)).containsExactly(1, 3); // hides the pinned one
     var wrong = new TreeMap<>(Map.of(9, 3));
     Scene stuck = new Scene(Scenes.subjects(Scenes.DEPTHS), Scenes.ten().occlusions(), wrong);
     NoPlan found = refused(stuck, 9, Mode.ORDERED);
