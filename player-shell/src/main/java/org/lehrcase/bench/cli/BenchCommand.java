@@ -24,6 +24,8 @@ import picocli.CommandLine.Mixin;
     subcommands = {
       OpenCommand.class,
       FiringCommand.class,
+      LayersCommand.class,
+      CutCommand.class,
       BringInCommand.class,
       LicenseCommand.class,
       CardCommand.class,

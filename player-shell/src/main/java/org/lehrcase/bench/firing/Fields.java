@@ -139,6 +139,57 @@ public final class Fields {
     return numbers;
   }
 
+  /** Reads a list of texts; none if it is missing. */
+  public List<String> texts(String name) throws FieldTrouble {
+    List<String> texts = new ArrayList<>();
+    if (has(name)) {
+      for (JsonElement element : array(name)) {
+        String at = path(name) + "[" + texts.size() + "]";
+        if (!element.isJsonPrimitive() || !element.getAsJsonPrimitive().isString()) {
+          throw new FieldTrouble(at, "must be a text in quotes");
+        }
+        texts.add(element.getAsString());
+      }
+    }
+    return texts;
+  }
+
+  /** Reads a list of pairs of numbers. */
+  public List<double[]> pairs(String name) throws FieldTrouble {
+    List<double[]> pairs = new ArrayList<>();
+    for (JsonElement element : array(name)) {
+      String at = path(name) + "[" + pairs.size() + "]";
+      if (!element.isJsonArray() || element.getAsJsonArray().size() != 2) {
+        throw new FieldTrouble(at, "must be two numbers in brackets");
+      }
+      JsonArray pair = element.getAsJsonArray();
+      pairs.add(new double[] {numberOf(pair.get(0), at), numberOf(pair.get(1), at)});
+    }
+    return pairs;
+  }
+
+  /** Says whether a field is a list whose first item is a list, or an object. */
+  public boolean isListOf(String name, boolean objects) {
+    boolean list = has(name) && object.get(name).isJsonArray();
+    if (!list || object.getAsJsonArray(name).isEmpty()) {
+      return false;
+    }
+    JsonElement first = object.getAsJsonArray(name).get(0);
+    return objects ? first.isJsonObject() : first.isJsonArray();
+  }
+
+  /** Reads a yes or no. */
+  public boolean flag(String name, boolean otherwise) throws FieldTrouble {
+    if (!has(name)) {
+      return otherwise;
+    }
+    JsonElement element = object.get(name);
+    if (!element.isJsonPrimitive() || !element.getAsJsonPrimitive().isBoolean()) {
+      throw new FieldTrouble(path(name), "must be true or false");
+    }
+    return element.getAsBoolean();
+  }
+
   private JsonArray array(String name) throws FieldTrouble {
     if (!has(name) || !object.get(name).isJsonArray()) {
       throw new FieldTrouble(path(name), "must be a list in brackets");

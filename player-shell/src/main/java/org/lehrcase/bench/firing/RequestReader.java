@@ -1,14 +1,6 @@
 package org.lehrcase.bench.firing;
 
-import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParseException;
-import com.google.gson.JsonParser;
-import com.google.gson.Strictness;
-import com.google.gson.stream.JsonReader;
-import com.google.gson.stream.JsonToken;
-import java.io.IOException;
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,7 +16,6 @@ import org.lehrcase.core.glass.plan.PlanWish;
 
 /** Reads a request for a firing. */
 final class RequestReader {
-  private static final int MAX_DEPTH = 8;
   private static final double HOTTEST_C = 1200;
   private static final double FASTEST_C_PER_HOUR = 1_000_000;
 
@@ -59,7 +50,7 @@ final class RequestReader {
    * @throws FieldTrouble naming the first field that cannot be used
    */
   static FiringRequest read(String json) throws FieldTrouble {
-    return read(object(json));
+    return read(JsonText.object(json));
   }
 
   /** Reads a request that is an object already. */
@@ -88,24 +79,6 @@ final class RequestReader {
       return new FiringRequest(wish, kiln, segments, quench, unknown);
     } catch (IllegalArgumentException e) {
       throw FieldTrouble.of("", e);
-    }
-  }
-
-  private static JsonObject object(String json) throws FieldTrouble {
-    String text = json.startsWith("\uFEFF") ? json.substring(1) : json;
-    try (JsonReader reader = new JsonReader(new StringReader(text))) {
-      reader.setStrictness(Strictness.LENIENT); // so that NaN is refused at its field
-      reader.setNestingLimit(MAX_DEPTH);
-      JsonElement element = JsonParser.parseReader(reader);
-      if (!element.isJsonObject() || reader.peek() != JsonToken.END_DOCUMENT) {
-        throw new FieldTrouble("", "the request must be one JSON object in braces");
-      }
-      return element.getAsJsonObject();
-    } catch (JsonParseException | IOException e) {
-      throw new FieldTrouble(
-          "",
-          "this is not JSON; names stand in quotes, numbers have a point and no comma: "
-              + String.valueOf(e.getMessage()).replaceAll("\\s*\\bSee https?://\\S+", ""));
     }
   }
 

@@ -72,6 +72,7 @@ public final class BenchRooms implements AutoCloseable {
   private static void addKilnTo(JsonApi api, Bench bench, MadePapers papers) {
     Clock clock = Clock.systemDefaultZone();
     new KilnQuestions(bench, clock).addTo(api);
+    new SheetQuestions().addTo(api);
     new KilnPapers(papers, clock).addTo(api);
     new OwnFigureQuestions(bench.store().ownFigures()).addTo(api);
     new FiringLogQuestions(bench.store(), papers, clock).addTo(api);

@@ -1,0 +1,34 @@
+package org.lehrcase.bench.web;
+
+import com.google.gson.JsonElement;
+import java.io.IOException;
+import org.lehrcase.bench.layers.CutService;
+import org.lehrcase.bench.layers.LayersService;
+import org.lehrcase.bench.layers.SuppliesService;
+import org.lehrcase.bench.trouble.Trouble;
+
+/**
+ * What the page of the student's sheets asks: plans, cut lists, shopping lists. Nothing is stored;
+ * a field that cannot be used is answered as {@code problem}.
+ */
+final class SheetQuestions {
+  void addTo(JsonApi api) {
+    api.on("POST sheets/plan", this::plan);
+    api.on("POST sheets/cut", this::cut);
+    api.on("POST sheets/supplies", this::supplies);
+  }
+
+  private JsonElement plan(Ask ask) throws Trouble, IOException {
+    String json = ask.json().toString();
+    return KilnQuestions.inFields(() -> LayersService.answer(json).json());
+  }
+
+  private JsonElement cut(Ask ask) throws Trouble, IOException {
+    String json = ask.json().toString();
+    return KilnQuestions.inFields(() -> CutService.answer(json).json());
+  }
+
+  private JsonElement supplies(Ask ask) throws Trouble, IOException {
+    return KilnQuestions.inFields(() -> SuppliesService.answer(ask.json()));
+  }
+}
