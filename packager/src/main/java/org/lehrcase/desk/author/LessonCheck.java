@@ -32,6 +32,7 @@ final class LessonCheck {
           // read below, when the length of the film is known
         }
         case FIRING_SCHEDULE, MATERIALS_LIST -> new TableCheck(asset, firings, findings).run();
+        case LAYER_PLAN -> new LayersCheck(asset, findings).run();
         default -> papers.run(asset);
       }
     }
