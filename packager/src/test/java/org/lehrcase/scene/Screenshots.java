@@ -61,6 +61,7 @@ public final class Screenshots {
     String start = browser.driver().getCurrentUrl();
     lesson(screen, start, "Far water", 43.5, "Far water", "lesson");
     lesson(screen, start, "The long cool", 26.5, "F5", "firing");
+    kilnSheet();
     size(390, 844);
     shoot("lesson-phone");
   }
@@ -76,6 +77,20 @@ public final class Screenshots {
     screen.press("dialog button, [role=dialog] button", paper);
     Thread.sleep(2500);
     shoot(name);
+  }
+
+  /** Two sheets more than the lesson has. */
+  private void kilnSheet() throws Exception {
+    browser.go(browser.see("#to-kiln-sheet").getAttribute("href"));
+    browser.see("#mine-mpa");
+    String value = "const f = document.querySelector(arguments[0]); f.value = arguments[1];";
+    browser.run(value + "f.dispatchEvent(new Event('change'))", "#by", "sheets");
+    browser.see("#sheets");
+    browser.run(value + "f.dispatchEvent(new Event('input'))", "#sheets", "8");
+    browser.until("eight sheets", () -> browser.see("#section").getText().contains("8 sheets"));
+    shoot("kiln-sheet");
+    browser.driver().navigate().back();
+    browser.see("#to-kiln-sheet");
   }
 
   private void size(int widthPixels, int heightPixels) {

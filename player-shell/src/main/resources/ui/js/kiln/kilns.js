@@ -17,8 +17,8 @@ const CONTROLLER = [
 ];
 const PACE = [
   ['cooling_h', 'Cooling by itself, hours', 0.1, 200, 'In so many hours the distance to the room falls to 37 %. Fit it below.'],
-  ['heating_c_per_h', 'Fastest heating, °C an hour', 10, 3000, ''],
-  ['room_c', 'The room, °C', -20, 45, ''],
+  ['heating_c_per_h', 'Fastest heating', 10, 3000, '', 'rate'],
+  ['room_c', 'The room', -20, 45, '', 'C'],
   ['rated_w', 'Rated power, watts', 100, 1000000, ''],
   ['loss_w_per_k', 'Loss, watts for each kelvin', 0.01, 1000, 'For energy and cost. Fit it below.'],
 ];
@@ -33,8 +33,8 @@ export async function reloadKilns(store, patch) {
 }
 
 function fieldsOf(figures, list, optional, settings) {
-  return list.map(([key, label, min, max, extra]) => numberField({
-    id: `kiln-${key}`, field: key, label, min, max, whole: extra === true, hint: typeof extra === 'string' ? extra : '', optional, value: figures[key],
+  return list.map(([key, label, min, max, extra, kind]) => numberField({
+    id: `kiln-${key}`, field: key, label, kind, min, max, whole: extra === true, hint: typeof extra === 'string' ? extra : '', optional, value: figures[key],
     onChange: (value) => { if (value === null) { delete figures[key]; } else { figures[key] = value; } },
   }, settings));
 }

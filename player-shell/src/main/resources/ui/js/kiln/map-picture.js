@@ -65,6 +65,10 @@ function crossing({ rows, hours, value, x, y }) {
         const share = (value - before) / (now - before);
         parts.push(`M${x(hours[i - 1] + share * (hours[i] - hours[i - 1])).toFixed(1)} ${y(layer).toFixed(1)}v${(y(1) - y(0)).toFixed(1)}`);
       }
+      const above = layer ? rows[i][layer - 1] : now;
+      if ((above - value) * (now - value) < 0) {
+        parts.push(`M${x(hours[i - 1]).toFixed(1)} ${y(layer).toFixed(1)}H${x(hours[i]).toFixed(1)}`);
+      }
     });
   }
   return parts.join('');

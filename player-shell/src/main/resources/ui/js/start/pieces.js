@@ -14,6 +14,12 @@ function lessonLink(piece) {
     : null;
 }
 
+/** The kiln sheet of a piece: its own block, beside its lesson's schedule. */
+function kilnLink(piece) {
+  const query = new URLSearchParams({ piece: piece.id, ...(piece.lesson ? { e: piece.edition, l: piece.lesson } : {}) });
+  return el('a', { class: 'button bare', href: `kiln.html?${query}`, 'aria-label': `Kiln sheet of ${piece.name}` }, icon('firing'), 'Kiln sheet');
+}
+
 function stepsBehind(piece) {
   return piece.steps.length
     ? el('details', {}, el('summary', {}, `${several(piece.steps.length, 'step')} done`),
@@ -30,7 +36,7 @@ function activePiece(piece, tools) {
     name,
     el('div', { class: 'piece-row' },
       ...stepLine(piece, { onChange: tools.put, onFinish: (changed) => { tools.put(changed); tools.render(); }, fail: tools.fail }),
-      lessonLink(piece)),
+      lessonLink(piece), kilnLink(piece)),
     stepsBehind(piece));
 }
 

@@ -3,8 +3,6 @@ package org.lehrcase.bench.printing;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
-import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -12,7 +10,6 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.bench.printing.PaperPen.At;
-import org.lehrcase.core.glass.CurvePoint;
 
 /** The kiln sheet on one page of paper: it must do at the kiln, without the computer. */
 public final class KilnSheetPdf {
@@ -67,7 +64,7 @@ public final class KilnSheetPdf {
 
   private void draw() throws IOException {
     y += 6;
-    pen.bold(new At(MARGIN, y, 15), paper.title());
+    pen.bold(new At(MARGIN, y, 15), "Kiln sheet: " + paper.title());
     y += 15;
     for (String fact : paper.facts()) {
       y = pen.paragraph(new At(MARGIN, y, BODY), width, fact);
@@ -94,56 +91,11 @@ public final class KilnSheetPdf {
   }
 
   private void curve() throws IOException {
-    float left = MARGIN + 30;
-    float top = y + 8;
-    float wide = width - 36;
-    List<CurvePoint> mine = paper.curve().mine();
-    List<CurvePoint> other = paper.curve().other();
-    double hours = Math.max(last(mine), last(other));
-    double hottest = Math.max(hottest(mine), hottest(other)) * 1.05;
-    pen.grey(0.55f);
-    pen.box(left, top, wide, CURVE_HEIGHT);
-    double step = hottest > 1000 ? 400 : 200;
-    for (double shown = step; shown < hottest; shown += step) {
-      float at = top + CURVE_HEIGHT * (float) (1 - shown / hottest);
-      pen.line(left, at, left + wide, at);
-      pen.textUpTo(new At(left - 3, at + 2, SMALL), String.valueOf(Math.round(shown)));
-    }
-    double every = hours > 96 ? 24 : hours > 30 ? 12 : hours > 10 ? 4 : 1;
-    for (double hour = every; hour < hours; hour += every) {
-      float at = left + wide * (float) (hour / hours);
-      pen.line(at, top + CURVE_HEIGHT - 3, at, top + CURVE_HEIGHT);
-      pen.text(new At(at - 4, top + CURVE_HEIGHT + 8, SMALL), String.valueOf(Math.round(hour)));
-    }
-    pen.textUpTo(new At(left - 3, top + 5, SMALL), paper.curve().unit());
-    pen.path(points(other, hours, hottest, new float[] {left, top, wide}), true);
-    pen.grey(0);
-    pen.path(points(mine, hours, hottest, new float[] {left, top, wide}), false);
-    String legend = other.isEmpty() ? "" : "; dashed: " + paper.curve().otherName();
-    pen.textUpTo(
-        new At(left + wide, top + CURVE_HEIGHT + 17, SMALL), "hours. Drawn: this firing" + legend);
-    y = top + CURVE_HEIGHT + 24;
-  }
-
-  private static List<float[]> points(
-      List<CurvePoint> curve, double hours, double hottest, float[] box) {
-    List<float[]> points = new ArrayList<>();
-    for (CurvePoint point : curve) {
-      points.add(
-          new float[] {
-            box[0] + box[2] * (float) (point.hours() / hours),
-            box[1] + CURVE_HEIGHT * (float) (1 - point.celsius() / hottest)
-          });
-    }
-    return points;
-  }
-
-  private static double last(List<CurvePoint> curve) {
-    return curve.isEmpty() ? 0 : curve.get(curve.size() - 1).hours();
-  }
-
-  private static double hottest(List<CurvePoint> curve) {
-    return curve.stream().mapToDouble(CurvePoint::celsius).max().orElse(1);
+    PaperCurve curve =
+        new PaperCurve(
+            paper.curve(), pen, new PaperCurve.Box(MARGIN + 30, y + 8, width - 36, CURVE_HEIGHT));
+    curve.draw();
+    y += CURVE_HEIGHT + 32;
   }
 
   private void lines(float below) throws IOException {
@@ -192,13 +144,13 @@ public final class KilnSheetPdf {
   }
 
   private void clock() throws IOException {
-    pen.bold(new At(MARGIN, y, 11), "The clock");
+    pen.bold(new At(MARGIN, y, 11), "The clock (\u25ba be there)");
     int rows = (paper.clock().size() + 1) / 2;
     for (int i = 0; i < paper.clock().size(); i++) {
       KilnSheetPaper.Time time = paper.clock().get(i);
       float x = MARGIN + (i / rows) * width / 2;
       float at = y + 13 + (i % rows) * BODY * 1.45f;
-      String words = time.what() + (time.present() ? " (be there)" : "");
+      String words = (time.present() ? "\u25ba " : "   ") + time.what();
       pen.text(new At(x, at, SMALL + 0.6f), words);
       pen.bold(new At(x + 122, at, SMALL + 0.6f), time.when());
     }

@@ -66,7 +66,7 @@ class KilnPaperWireTest {
   }
 
   private RawClient.Answer kind(String kind) throws IOException {
-    return made(String.format(ASK, kind));
+    return made(ASK.replace("%s", kind));
   }
 
   @Test
@@ -80,7 +80,7 @@ class KilnPaperWireTest {
       assertThat(text)
           .contains("Reef \u00fc", "0.94 in when fused", "Glass: Mine", "Kiln: Garage")
           .contains("Type into the controller", "In °F", "anneal soak", "first slope")
-          .contains("top reached (be there) Wed 10 Mar 10:00", "earliest lid time")
+          .contains("\u25ba top reached Wed 10 Mar 10:00", "earliest lid time")
           .contains("the lesson's schedule takes", "of tension")
           .contains("heat-proof gloves", "An estimate, ±30 %: test first", "lehrcase-firing 1")
           .doesNotContain("°C");
