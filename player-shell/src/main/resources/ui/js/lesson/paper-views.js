@@ -3,6 +3,7 @@ import { el } from '../dom.js';
 import { proseFrom } from '../prose.js';
 import { showPdf } from './paper-pdf.js';
 import { showFiring } from './firing.js';
+import { showLayers } from './layers-view.js';
 import { showMaterials } from './materials.js';
 import { showTemplate } from './template-view.js';
 
@@ -24,7 +25,7 @@ async function showImage(body, paper) {
 }
 
 const VIEWS = {
-  pdf: showPdf, markdown: showMarkdown, text: showText, image: showImage, template: showTemplate, firing: showFiring, materials: showMaterials,
+  pdf: showPdf, markdown: showMarkdown, text: showText, image: showImage, template: showTemplate, firing: showFiring, materials: showMaterials, layers: showLayers,
 };
 
 /**

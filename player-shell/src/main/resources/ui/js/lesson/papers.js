@@ -1,10 +1,10 @@
 /** Everything that can lie open beside the picture, as one list. */
 
 const SIGNS = {
-  pdf: 'page', markdown: 'page', text: 'page', template: 'template', image: 'image', firing: 'firing', materials: 'materials',
+  pdf: 'page', markdown: 'page', text: 'page', template: 'template', image: 'image', firing: 'firing', materials: 'materials', layers: 'whole',
 };
 const KINDS = {
-  pdf: 'Handout', markdown: 'Reading', text: 'Plan', template: 'Template', image: 'Picture', firing: 'Firing schedule', materials: 'Materials list',
+  pdf: 'Handout', markdown: 'Reading', text: 'Plan', template: 'Template', image: 'Picture', firing: 'Firing schedule', materials: 'Materials list', layers: 'Plan of sheets',
 };
 
 export const signOf = (paper) => SIGNS[paper.kind];
@@ -13,6 +13,9 @@ export const kindWords = (paper) => (paper.role === 'FAULT_CARD' ? 'Fault card' 
 function kindOf(role, mediaType) {
   if (role === 'TEMPLATE') {
     return 'template';
+  }
+  if (role === 'LAYER_PLAN') {
+    return 'layers';
   }
   if (mediaType.startsWith('image/')) {
     return 'image';
@@ -23,7 +26,7 @@ function kindOf(role, mediaType) {
   return mediaType === 'text/markdown' ? 'markdown' : 'text';
 }
 
-const bareName = (name) => name.replace(/\.(firing|materials)\.csv$/i, '').replace(/\.(template\.)?[a-z0-9]+$/i, '');
+const bareName = (name) => name.replace(/\.(firing|materials)\.csv$/i, '').replace(/\.layers\.yaml$/i, '').replace(/\.(template\.)?[a-z0-9]+$/i, '');
 
 /** The list in the order a person meets it: handouts, templates, lists, firing, pictures. */
 export function collectPapers(lesson) {
@@ -49,9 +52,9 @@ export function collectPapers(lesson) {
       mayPrint: Boolean(paper.mayPrint),
     };
   });
-  const rank = ['pdf', 'markdown', 'template', 'text', 'image'];
+  const rank = ['pdf', 'markdown', 'template', 'layers', 'text', 'image'];
   others.sort((a, b) => rank.indexOf(a.kind) - rank.indexOf(b.kind));
-  const upto = others.filter((paper) => ['pdf', 'markdown', 'template'].includes(paper.kind));
+  const upto = others.filter((paper) => ['pdf', 'markdown', 'template', 'layers'].includes(paper.kind));
   return [...upto, ...materials, ...firing, ...others.filter((paper) => !upto.includes(paper))];
 }
 

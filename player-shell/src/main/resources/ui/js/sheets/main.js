@@ -1,0 +1,208 @@
+import { address, get, post } from '../api.js';
+import { byId, el, wakeIcons } from '../dom.js';
+import { errorNotice } from '../notice.js';
+import { collectPapers } from '../lesson/papers.js';
+import { saveText } from '../save-text.js';
+import { DEFAULTS, loadSettings } from '../settings.js';
+import { layOut } from '../template/lay-out.js';
+import { PAPERS } from '../template/tiles.js';
+import { cutSheet, template } from './drawings.js';
+import { dams, notes, sheetTable, shopping } from './lists.js';
+import { planSize, readPlan, request, subjects } from './plan.js';
+import { side } from './side.js';
+
+const FIELDS = [
+  ['width', 'Width, mm'], ['height', 'Height, mm'], ['sheets', 'Sheets'], ['thickness', 'One sheet, mm thick'],
+  ['stockWidth', 'Stock width, mm'], ['stockHeight', 'Stock height, mm'], ['spare', 'Spare sheets'], ['pieces', 'Pieces (class)'], ['firings', 'Firings in all'],
+];
+
+const state = {
+  plan: null, teacher: null, answer: null, pins: {}, rows: [], drawer: {}, unit: 'mm',
+  own: { width: 200, height: 150, sheets: 1, thickness: 3, stockWidth: 600, stockHeight: 500, spare: 1, pieces: 1, firings: 1, mirrored: false },
+};
+
+const problemOf = (answer) => {
+  if (answer.problem) {
+    return answer.problem.message;
+  }
+  return answer.impossible ? answer.impossible.message : null;
+};
+
+function fieldNodes() {
+  return FIELDS.map(([name, words]) => {
+    const whole = ['sheets', 'spare', 'pieces', 'firings'].includes(name);
+    const input = el('input', { type: 'number', id: `own-${name}`, min: name === 'spare' ? 0 : 1, step: whole ? 1 : 'any', value: state.own[name] });
+    input.addEventListener('change', () => {
+      if (input.value !== '' && input.checkValidity()) {
+        state.own[name] = Number(input.value);
+        if (name === 'sheets') {
+          state.pins = {};
+        }
+        compute();
+      } else {
+        input.value = state.own[name];
+      }
+    });
+    return el('label', {}, words, input);
+  });
+}
+
+function move(name, sheet) {
+  const before = { ...state.pins };
+  // what stands stays where it is: only the one that was moved goes elsewhere
+  const standing = state.answer.subjects.map((one) => [one.name, one.sheet]);
+  state.pins = { ...Object.fromEntries(standing), [name]: sheet };
+  compute().then((done) => {
+    if (!done) {
+      state.pins = before;
+      draw();
+    }
+    byId('said').textContent = done ? `${name} is on sheet ${sheet}.` : `${name} stays where it was.`;
+    const mark = Array.from(document.querySelectorAll('.mark')).find((one) => one.dataset.name === name);
+    if (mark) {
+      mark.focus();
+    }
+  });
+}
+
+function draw() {
+  const { answer, own, unit } = state;
+  const shapes = subjects(state.plan, own, {});
+  byId('side').replaceChildren(side(answer, state.pins, move));
+  byId('sheet-list').replaceChildren(sheetTable(answer, unit));
+  byId('notes').replaceChildren(...notes(answer));
+  byId('dams').replaceChildren(...dams(answer.block, unit));
+  layOut(answer.sheet_list.map((entry) => template(entry, answer, shapes, own)), byId('paper-size').value);
+  document.documentElement.dataset.shown = '';
+}
+
+async function cut() {
+  const { own } = state;
+  const answer = await post('api/sheets/cut', {
+    stock_mm: [own.stockWidth, own.stockHeight], thickness_mm: own.thickness, goal: 'sheets',
+    pieces: [{ name: 'sheet', w_mm: own.width, h_mm: own.height, count: own.sheets * own.pieces, spare: own.spare }],
+  });
+  byId('cut').replaceChildren(...(answer.problem ? [el('p', { class: 'notice care' }, answer.problem.message)] : [
+    el('p', {}, answer.message), ...answer.sheets.map((sheet) => cutSheet(sheet, answer)),
+    el('p', { class: 'hint' }, 'Score and snap in the order of the numbers.'),
+    ...(answer.scores.some((one) => one.too_narrow_to_snap) ? [el('p', { class: 'notice care' }, 'A strip beside a score is too narrow to snap: nibble it off.')] : []),
+  ]));
+}
+
+async function shop() {
+  const { own, rows, drawer } = state;
+  if (!rows.length) {
+    byId('shop').replaceChildren(el('p', {}, 'This plan comes without a materials list.'));
+    return;
+  }
+  const answer = await post('api/sheets/supplies', {
+    pieces: own.pieces, sheets: own.sheets, sheet_mm: [own.width, own.height], firings: own.firings,
+    rows: rows.map((row) => ({ ...row, ...(drawer[`${row.item}|${row.unit}`.toLowerCase()] || {}) })),
+  });
+  if (answer.problem) {
+    byId('shop').replaceChildren(el('p', { class: 'notice care' }, answer.problem.message));
+    return;
+  }
+  const own2 = (key, name, value) => {
+    drawer[key] = { ...(drawer[key] || {}), [name]: value };
+    shop().catch(fail);
+  };
+  const save = el('button', { type: 'button', on: { click: () => saveText(answer.text, 'Shopping list.txt') } }, 'Save what to buy');
+  byId('shop').replaceChildren(shopping(answer, rows, own2, drawer), el('p', {}, answer.cost > 0 ? `What has a price comes to ${answer.cost}.` : ''), save);
+}
+
+/** Asks anew; the plan that stands stays when the new one is impossible. */
+async function compute() {
+  try {
+    const answer = await post('api/sheets/plan', request(state.plan, state.own, state.pins, state.teacher));
+    const problem = problemOf(answer);
+    byId('problem').replaceChildren(...(problem ? [el('p', { class: 'notice bad' }, problem, ' The plan below is the one before.')] : []));
+    if (problem) {
+      return false;
+    }
+    state.answer = answer;
+    draw();
+    await Promise.all([cut(), shop()]);
+    return true;
+  } catch (error) {
+    fail(error);
+    return false;
+  }
+}
+
+const fail = (error) => byId('trouble').replaceChildren(errorNotice(error));
+
+/** Takes a plan: its own format first, so that the teacher's sheets are known. */
+async function take(plan) {
+  const size = planSize(plan);
+  Object.assign(state, { plan, teacher: null, pins: {} });
+  Object.assign(state.own, { ...size, sheets: plan.sheets || 1, thickness: (plan.piece && plan.piece.thickness_mm) || 3, licence: plan.use || '' });
+  byId('plan-name').textContent = plan.name || '';
+  byId('own-fields').replaceChildren(...fieldNodes());
+  byId('work').hidden = false;
+  if (await compute()) {
+    state.teacher = state.answer.subjects.map((one) => one.sheet);
+  }
+}
+
+async function fromLesson(place) {
+  const query = { e: place.get('e') || '', l: place.get('l') };
+  const lesson = await get('api/lesson', query);
+  byId('back').href = address('lesson.html', query);
+  byId('back-words').textContent = lesson.lesson.title;
+  state.rows = (lesson.materials || []).flatMap((list) => list.rows || [])
+    .map(({ item, amount, unit, per, itemNo }) => ({ item, amount, unit: unit || '', per, itemNo: itemNo || '' }));
+  const plans = collectPapers(lesson).filter((paper) => paper.role === 'LAYER_PLAN');
+  const paper = plans.find((one) => one.id === place.get('a')) || plans[0];
+  if (paper) {
+    const response = await fetch(address(paper.url));
+    await take(readPlan(await response.text()));
+  } else {
+    byId('trouble').replaceChildren(el('p', { class: 'notice' }, 'This lesson has no plan of sheets. Open one of your own, above.'));
+  }
+}
+
+function connect() {
+  const paper = byId('paper-size');
+  paper.append(...Object.entries(PAPERS).map(([id, one]) => el('option', { value: id }, one.title)));
+  paper.value = state.unit === 'in' ? 'letter' : 'a4';
+  paper.addEventListener('change', draw);
+  byId('mirrored').addEventListener('change', (event) => { state.own.mirrored = event.target.checked; draw(); });
+  ['templates', 'lists'].forEach((what) => byId(`print-${what}`).addEventListener('click', () => {
+    document.documentElement.dataset.print = what;
+    window.print();
+  }));
+  byId('save-plan').addEventListener('click', () => {
+    if (state.answer) {
+      const kept = { ...request(state.plan, state.own, state.pins, null) };
+      kept.subjects = kept.subjects.map((one, at) => ({ ...one, pin: state.pins[one.name], planned_on: state.answer.subjects[at].sheet }));
+      saveText(`${JSON.stringify(kept, null, 2)}\n`, `${kept.name || 'My piece'}.layers.yaml`);
+    }
+  });
+  byId('open-plan').addEventListener('change', async (event) => {
+    const [file] = event.target.files;
+    if (file) {
+      try {
+        await take(readPlan(await file.text()));
+        byId('trouble').replaceChildren();
+      } catch (notAPlan) {
+        byId('trouble').replaceChildren(el('p', { class: 'notice bad' }, `${file.name} is no plan of sheets. Nothing was changed; choose a file that ends with .layers.yaml.`));
+      }
+    }
+  });
+}
+
+async function start() {
+  wakeIcons();
+  document.documentElement.dataset.ready = '';
+  state.unit = (await loadSettings().catch(() => DEFAULTS)).lengthUnit;
+  connect();
+  const place = new URLSearchParams(window.location.search);
+  if (place.get('l')) {
+    await fromLesson(place);
+  } else {
+    byId('trouble').replaceChildren(el('p', { class: 'notice' }, 'Open a plan of sheets, above; a lesson that has one opens this page with it.'));
+  }
+}
+
+start().catch(fail);
