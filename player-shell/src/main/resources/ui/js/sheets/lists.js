@@ -16,9 +16,12 @@ export function sheetTable(answer, unit) {
 }
 
 /** What to know: moved depths, warnings, what one sheet more brings. */
-export function notes(answer) {
+export function notes(answer, moved) {
   const lines = [...answer.moved.filter((move) => move.noticeable).map((move) => move.message), ...answer.warnings];
   lines.push(`Sizes within a sheet are at most ${Math.round(answer.worst_size_percent)} % off.`);
+  if (moved) {
+    return lines.map((line) => el('li', {}, line)); // with subjects held in place the figures below say nothing
+  }
   const more = answer.choices.find((one) => one.sheets === answer.sheets + 1);
   if (more) {
     lines.push(`With ${more.sheets} sheets it would be ${Math.round(more.worst_size_percent)} %.`);

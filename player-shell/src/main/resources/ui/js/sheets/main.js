@@ -70,7 +70,7 @@ function draw() {
   const shapes = subjects(state.plan, own, {});
   byId('side').replaceChildren(side(answer, state.pins, move));
   byId('sheet-list').replaceChildren(sheetTable(answer, unit));
-  byId('notes').replaceChildren(...notes(answer));
+  byId('notes').replaceChildren(...notes(answer, Object.keys(state.pins).length > 0));
   byId('dams').replaceChildren(...dams(answer.block, unit));
   layOut(answer.sheet_list.map((entry) => template(entry, answer, shapes, own)), byId('paper-size').value);
   document.documentElement.dataset.shown = '';
@@ -103,12 +103,12 @@ async function shop() {
     byId('shop').replaceChildren(el('p', { class: 'notice care' }, answer.problem.message));
     return;
   }
-  const own2 = (key, name, value) => {
+  const onOwn = (key, name, value) => {
     drawer[key] = { ...(drawer[key] || {}), [name]: value };
     shop().catch(fail);
   };
   const save = el('button', { type: 'button', on: { click: () => saveText(answer.text, 'Shopping list.txt') } }, 'Save what to buy');
-  byId('shop').replaceChildren(shopping(answer, rows, own2, drawer), el('p', {}, answer.cost > 0 ? `What has a price comes to ${answer.cost}.` : ''), save);
+  byId('shop').replaceChildren(shopping(answer, rows, onOwn, drawer), el('p', {}, answer.cost > 0 ? `What has a price comes to ${answer.cost}.` : ''), save);
 }
 
 /** Asks anew; the plan that stands stays when the new one is impossible. */

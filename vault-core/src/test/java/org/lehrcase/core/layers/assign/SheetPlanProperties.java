@@ -18,7 +18,7 @@ class SheetPlanProperties {
   private static final int SHEETS = 4;
 
   static LongStream seeds() {
-    return Seeds.some(300);
+    return Seeds.some(120);
   }
 
   /** The least spread of all plans that keep what is asked; infinite if none does. */
