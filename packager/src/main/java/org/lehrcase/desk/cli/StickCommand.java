@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -20,12 +21,12 @@ import org.lehrcase.desk.sticks.LoadReader;
 import org.lehrcase.desk.sticks.MountedDisk;
 import org.lehrcase.desk.sticks.Recipient;
 import org.lehrcase.desk.sticks.SentList;
+import org.lehrcase.desk.sticks.SentListPages;
 import org.lehrcase.desk.sticks.StickLoad;
 import org.lehrcase.desk.sticks.StickMaker;
 import org.lehrcase.desk.sticks.StickPapers;
 import org.lehrcase.desk.sticks.StickResult;
 import org.lehrcase.desk.sticks.Sticks;
-import org.lehrcase.desk.sticks.Sticks.Errand;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,7 +58,9 @@ final class StickCommand implements Callable<Integer> {
   @Option(
       names = {"--person", "--license"},
       paramLabel = "BUYER",
-      description = "A buyer's address or license id, one for each stick; nobody if not given.")
+      description =
+          "A buyer's address or license id, one for each stick (more, with --one-by-one); nobody if"
+              + " not given.")
   private List<String> buyers = new ArrayList<>();
 
   @Option(
@@ -82,10 +85,24 @@ final class StickCommand implements Callable<Integer> {
       description = "Also writes for each stick a letter to print, a PDF of one page.")
   private @Nullable Path letters;
 
+  @Option(
+      names = "--one-by-one",
+      description = "Asks for the next sticks when these are made, until all buyers have theirs.")
+  private boolean oneByOne;
+
+  @Option(
+      names = "--number",
+      paramLabel = "N",
+      description = "So many sticks of nobody, one by one.")
+  private int number;
+
   @Option(names = "--list", description = "Prints the list of all sticks that were made.")
   private boolean list;
 
-  @Option(names = "--list-out", paramLabel = "FILE", description = "Writes that list to a file.")
+  @Option(
+      names = "--list-out",
+      paramLabel = "FILE",
+      description = "Writes that list to a file: pages to print if its name ends with .pdf.")
   private @Nullable Path listOut;
 
   StickCommand(Surroundings surroundings) {
@@ -100,7 +117,8 @@ final class StickCommand implements Callable<Integer> {
     if (sticks.isEmpty() || editions.isEmpty()) {
       throw refused("Name at least one edition and one stick with --to.");
     }
-    if (!buyers.isEmpty() && buyers.size() != sticks.size()) {
+    boolean fit = oneByOne ? buyers.size() >= sticks.size() : buyers.size() == sticks.size();
+    if (!buyers.isEmpty() && (!fit || number > 0)) {
       throw refused(
           buyers.size()
               + " buyers and "
@@ -121,7 +139,7 @@ final class StickCommand implements Callable<Integer> {
   private int make(DeskHome desk, Optional<StickPapers> papers) throws Exception {
     Path folder = letters;
     OutFile listFile = listOut == null ? null : OutFile.replacing(listOut);
-    List<Errand> errands = errands(desk);
+    List<Recipient> recipients = recipients(desk);
     StickLoad load =
         new LoadReader(
                 TrustedRoots.pinned(desk.statement().root()),
@@ -133,35 +151,33 @@ final class StickCommand implements Callable<Integer> {
             new MountedDisk(),
             stick -> new PackProgress(spec.commandLine().getErr(), System::nanoTime, stick + ": "));
     Sticks run = new Sticks(desk, maker, load, writeTo);
-    for (Errand errand : errands) {
-      warn(run, errand.recipient());
+    for (Recipient recipient : recipients) {
+      warn(run, recipient);
       if (folder != null) {
         out()
-            .println(
-                "letter "
-                    + LetterFiles.write(
-                        folder, errand.recipient(), run.welcome(errand.recipient())));
+            .println("letter " + LetterFiles.write(folder, recipient, run.welcome(recipient)));
       }
     }
-    List<StickResult> results = run.make(errands, papers);
-    results.forEach(this::tell);
+    List<StickResult> results =
+        new StickWaves(run, surroundings.prompt(), err(), oneByOne || number > 0)
+            .make(sticks, recipients, papers, this::tell);
     if (list || listFile != null) {
       tellList(desk);
     }
-    return results.stream().allMatch(StickResult::made) ? ExitCode.DONE : ExitCode.FILES;
+    long made = results.stream().filter(StickResult::made).count();
+    return made == recipients.size() ? ExitCode.DONE : ExitCode.FILES;
   }
 
-  private List<Errand> errands(DeskHome desk) throws IOException, RefusedException {
+  private List<Recipient> recipients(DeskHome desk) throws IOException, RefusedException {
     LicenseSearch search = new LicenseSearch(desk.book());
-    List<Errand> errands = new ArrayList<>();
-    for (int i = 0; i < sticks.size(); i++) {
-      Recipient recipient =
-          buyers.isEmpty()
-              ? Recipient.NOBODY
-              : new Recipient(Optional.of(search.open(search.typed(buyers.get(i)))));
-      errands.add(new Errand(sticks.get(i), recipient));
+    List<Recipient> recipients = new ArrayList<>();
+    for (String buyer : buyers) {
+      recipients.add(new Recipient(Optional.of(search.open(search.typed(buyer)))));
     }
-    return errands;
+    while (buyers.isEmpty() && recipients.size() < Math.max(number, sticks.size())) {
+      recipients.add(Recipient.NOBODY);
+    }
+    return recipients;
   }
 
   private void warn(Sticks run, Recipient recipient) {
@@ -192,8 +208,9 @@ final class StickCommand implements Callable<Integer> {
     List<String> lines = new SentList(desk.book()).lines(desk.statement().terms().name());
     Path file = listOut;
     if (file != null) {
-      OutFile.replacing(file)
-          .write((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
+      boolean pages = file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
+      byte[] text = (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
+      OutFile.replacing(file).write(pages ? SentListPages.draw(lines) : text);
       out().println("list " + file);
     }
     if (list) {

@@ -14,7 +14,7 @@ import org.lehrcase.desk.sticks.LetterPen.Column;
 
 /** The sheet of paper that goes into the envelope with a stick: one page of A4, made in memory. */
 public final class BuyerLetter {
-  private static final String FONT = "/org/lehrcase/bench/printing/DejaVuSans.ttf";
+  static final String FONT = "/org/lehrcase/bench/printing/DejaVuSans.ttf";
   private static final float LEFT = 54;
   private static final float WIDTH = 488;
   private static final float TOP = 782;

@@ -104,6 +104,74 @@ class StickCommandTest {
     assertThat(one.resolve("READ ME FIRST.html")).content().contains("letter.txt");
   }
 
+  /** Types the passphrase, and swaps the stick when the next one is asked for. */
+  private Prompt swapping(Path socket, List<String> asked, String... answers) {
+    return label -> {
+      if (!label.startsWith("Next stick")) {
+        return TestDesk.WORDS.toCharArray();
+      }
+      asked.add(label);
+      String answer = asked.size() <= answers.length ? answers[asked.size() - 1] : "";
+      if (answer.isEmpty()) {
+        try {
+          Files.move(socket, folder.resolve("taken out " + asked.size()));
+          Files.createDirectory(socket);
+        } catch (java.io.IOException e) {
+          throw new java.io.UncheckedIOException(e);
+        }
+      }
+      return answer.toCharArray();
+    };
+  }
+
+  private CommandRun oneByOne(Prompt prompt, Path socket, String... more) {
+    List<String> all = new ArrayList<>(List.of("stick", edition.toString()));
+    all.addAll(List.of("--home", home.toString(), "--to", socket.toString(), "--one-by-one"));
+    all.addAll(List.of(more));
+    return CommandRun.typing(prompt, all.toArray(String[]::new));
+  }
+
+  @Test
+  void oneSocketServesAllBuyersAndAStickLeftInIsNotWrittenOver() throws Exception {
+    Path socket = stick("SOCKET");
+    List<String> asked = new ArrayList<>();
+    CommandRun run =
+        oneByOne(
+            swapping(socket, asked, "left in"),
+            socket,
+            "--person",
+            "ada@example.org",
+            "--person",
+            "bo@example.org");
+    assertThat(run.exitCode()).as(run.err()).isZero();
+    assertThat(asked).hasSize(2).allMatch(label -> label.contains("stick for Bo Exämple"));
+    assertThat(run.err()).contains("is still the stick that was just made");
+    assertThat(folder.resolve("taken out 2/license.txt")).content().contains("Ada Example");
+    assertThat(socket.resolve("license.txt")).content().contains("Bo Exämple");
+    assertThat(run("stick", "--list").out()).contains("2 in all");
+  }
+
+  @Test
+  void soManySticksOfNobodyAndAnEndBetween() throws Exception {
+    Path socket = stick("SOCKET");
+    List<String> asked = new ArrayList<>();
+    CommandRun run = oneByOne(swapping(socket, asked, "", "END"), socket, "--number", "3");
+    assertThat(run.exitCode()).isEqualTo(ExitCode.FILES);
+    assertThat(asked).hasSize(2);
+    assertThat(run("stick", "--list").out()).contains("2 in all");
+  }
+
+  @Test
+  void theListIsWrittenAsPagesToo() throws Exception {
+    stickRun("--to", stick("BO"), "--person", "bo@example.org");
+    Path pages = folder.resolve("list.pdf");
+    assertThat(run("stick", "--list-out", pages.toString()).exitCode()).isZero();
+    try (var pdf = org.apache.pdfbox.Loader.loadPDF(pages.toFile())) {
+      assertThat(new org.apache.pdfbox.text.PDFTextStripper().getText(pdf))
+          .contains("Sticks of Atelier Test", "Bo Exämple <bo@example.org>", "1 in all");
+    }
+  }
+
   @Test
   void nobodysStickNeedsNoPassphraseAndHoldsNoLicense() throws Exception {
     Path one = stick("PLAIN");
