@@ -154,8 +154,7 @@ final class StickCommand implements Callable<Integer> {
     for (Recipient recipient : recipients) {
       warn(run, recipient);
       if (folder != null) {
-        out()
-            .println("letter " + LetterFiles.write(folder, recipient, run.welcome(recipient)));
+        out().println("letter " + LetterFiles.write(folder, recipient, run.welcome(recipient)));
       }
     }
     List<StickResult> results =

@@ -129,7 +129,7 @@ final class StickWaves {
     boolean others = true;
     for (Errand errand : wave) {
       Optional<Octets> mark = StickMark.of(errand.stick());
-      if (mark.isPresent() && mark.get().equals(made.get(errand.stick()))) {
+      if (mark.isPresent() && mark.equals(Optional.ofNullable(made.get(errand.stick())))) {
         say(errand.stick() + " is still the stick that was just made. Take it out first.");
         others = false;
       }
