@@ -66,10 +66,18 @@ function editKiln(store, kiln) {
     const field = document.getElementById(`kiln-${key}`);
     field.value = String(value);
   };
+  const fitPlace = el('div', {}, fitForm(store, figures, put_));
+  /** What nobody has changed yet follows the unit; readings are asked for in the new one. */
+  const changeUnit = (unit) => {
+    const [before, after] = unit === 'F' ? [NEW, NEW_F] : [NEW_F, NEW];
+    figures.unit = unit;
+    ['highest', 'fastest_per_h'].filter((key) => figures[key] === before[key]).forEach((key) => put_(key, after[key]));
+    fitPlace.replaceChildren(fitForm(store, figures, put_));
+  };
   openPanel(kiln ? kiln.name : 'A new kiln', el('form', { class: 'figures', on: { submit: save } },
     textField({ id: 'name', label: 'Its name', value: name, onChange: (value) => { name = value; } }),
     el('h3', {}, 'The controller'),
-    choice(UNIT_CHOICE, figures.unit, (patch) => { figures.unit = patch['kiln-unit']; }),
+    choice(UNIT_CHOICE, figures.unit, (patch) => changeUnit(patch['kiln-unit'])),
     fieldsOf(figures, CONTROLLER, false, settings),
     textField({ id: 'free_code', label: 'What you type for free (as fast as the kiln can)', value: figures.free_code, hint: 'Empty, if the controller has no such thing.', onChange: (value) => { figures.free_code = value; } }),
     el('h3', {}, 'The kiln itself'),
@@ -77,7 +85,7 @@ function editKiln(store, kiln) {
     el('div', { class: 'notice care' }, el('p', {}, store.getState().known.cautions.ELECTRICITY)),
     said,
     el('div', { class: 'row' }, el('button', { type: 'submit', class: 'main' }, 'Keep this kiln'), button({ text: 'Back', kind: 'bare', onClick: () => openKilns(store) })),
-    fitForm(store, figures, put_)));
+    fitPlace));
 }
 
 export function openKilns(store) {

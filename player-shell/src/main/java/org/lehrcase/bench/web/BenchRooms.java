@@ -9,6 +9,7 @@ import org.lehrcase.bench.courses.CourseFile;
 import org.lehrcase.bench.courses.Courses;
 import org.lehrcase.bench.help.HelpSlips;
 import org.lehrcase.bench.home.Bench;
+import org.lehrcase.bench.kilns.FiringWarmup;
 import org.lehrcase.bench.kilns.MadePapers;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.core.VaultException;
@@ -70,6 +71,7 @@ public final class BenchRooms implements AutoCloseable {
   }
 
   private static void addKilnTo(JsonApi api, Bench bench, MadePapers papers) {
+    FiringWarmup.later();
     Clock clock = Clock.systemDefaultZone();
     new KilnQuestions(bench, clock).addTo(api);
     new SheetQuestions().addTo(api);
