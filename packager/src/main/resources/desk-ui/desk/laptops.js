@@ -1,4 +1,5 @@
 import { button, el } from '../js/dom.js';
+import { several } from '../js/units.js';
 import { goodNotice, guarded } from './notice.js';
 import { sendBytes } from './send.js';
 import { resultItem } from './result.js';
@@ -46,9 +47,12 @@ async function takeAll(files, list, summary, context) {
     }
   };
   await Promise.all(Array.from({ length: MOST_AT_ONCE }, work));
-  summary.replaceChildren(goodNotice(
-    `${counts.letter} letters to send, ${counts.waits} cards that wait, ${counts.slip} help slips`
-    + `${counts.nothing ? `, ${counts.nothing} with nothing for the desk` : ''}.`));
+  const said = [
+    counts.letter ? several(counts.letter, 'letter') + ' to send' : null,
+    counts.waits ? several(counts.waits, 'card') + (counts.waits > 1 ? ' wait' : ' waits') : null,
+    counts.slip ? several(counts.slip, 'help slip') : null,
+    counts.nothing ? `${counts.nothing} with nothing for the desk` : null].filter(Boolean);
+  summary.replaceChildren(goodNotice(`${said.join(', ')}.`));
 }
 
 /** Laptops: whatever buyers send becomes letters. */
@@ -59,10 +63,7 @@ export function laptopRoom(place, context) {
   const pasted = el('textarea', { id: 'pasted', 'aria-label': 'Text of mails', placeholder: 'or paste the text of one or more mails' });
   place.append(
     el('p', { class: 'quiet' }, 'The same card always gets the same letter. Letters go to the address in the sales book only.'),
-    dropZone(take),
-    el('p', {}),
-    pasted,
-    el('div', { class: 'row' }, button({
+    el('div', { class: 'ways-in' }, dropZone(take), el('div', { class: 'pasting' }, pasted, button({
       text: 'Answer the pasted text',
       onClick: () => {
         if (pasted.value.trim()) {
@@ -70,6 +71,6 @@ export function laptopRoom(place, context) {
           pasted.value = '';
         }
       },
-    })),
+    }))),
     summary, list);
 }

@@ -71,8 +71,8 @@ export const post = (path, body) => write('POST', path, body);
 export const put = (path, body, keepalive) => write('PUT', path, body, keepalive);
 
 /** Hands a file (or pasted text as a Blob) to the one drop place. */
-export function dropFile(blob, name) {
-  return ask('api/drop', {
+export function dropFile(blob, name, path) {
+  return ask(path || 'api/drop', {
     method: 'POST',
     headers: {
       'Content-Type': 'application/octet-stream',

@@ -69,23 +69,31 @@ enum Program {
 
   /** Starts the bench and returns its one-time address. */
   static RunningBench bench(Path userHome, Path home) throws IOException {
-    Process process = BENCH.start(userHome, "open", "--home", home.toString(), "--no-browser");
+    return page(BENCH.start(userHome, "open", "--home", home.toString(), "--no-browser"));
+  }
+
+  /** Starts the desk's page, locked, and returns its one-time address. */
+  static RunningBench desk(Path userHome, Path home) throws IOException {
+    return page(DESK.start(userHome, "open", "--home", home.toString(), "--no-browser"));
+  }
+
+  private static RunningBench page(Process process) throws IOException {
     BufferedReader lines =
         new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     StringBuilder said = new StringBuilder();
     for (String line = lines.readLine(); line != null; line = lines.readLine()) {
       said.append(line).append('\n');
       if (line.startsWith("http://127.0.0.1:")) {
-        Thread rest = new Thread(() -> lines.lines().forEach(said::append), "bench output");
+        Thread rest = new Thread(() -> lines.lines().forEach(said::append), "page output");
         rest.setDaemon(true);
         rest.start();
         return new RunningBench(process, line.strip());
       }
     }
-    throw new AssertionError("the bench did not start: " + said);
+    throw new AssertionError("the page did not start: " + said);
   }
 
-  /** A bench that is running. */
+  /** A bench, or a desk, that is running. */
   record RunningBench(Process process, String address) implements AutoCloseable {
     /** Ends it at once, as a power cut would. */
     void kill() throws InterruptedException {

@@ -11,10 +11,12 @@ import org.openqa.selenium.OutputType;
  * packaging; the command is in {@code DEVELOPERS.md}.
  */
 public final class Screenshots {
+  private final Path root;
   private final Path target;
   private final Browser browser;
 
-  private Screenshots(Path target, Browser browser) {
+  private Screenshots(Path root, Path target, Browser browser) {
+    this.root = root;
     this.target = target;
     this.browser = browser;
   }
@@ -35,7 +37,11 @@ public final class Screenshots {
     Path profile = Files.createDirectories(root.resolve("profile"));
     try (var bench = Program.bench(student, student.resolve("bench"));
         Browser browser = Browser.start(profile, 1366, 768)) {
-      new Screenshots(target, browser).take(shop, bench.address(), brush, kiln);
+      new Screenshots(root, target, browser).take(shop, bench.address(), brush, kiln);
+    }
+    try (var desk = Program.desk(root.resolve("teacher"), shop.home());
+        Browser browser = Browser.start(Files.createDirectories(root.resolve("desk")), 1366, 768)) {
+      new Screenshots(root, target, browser).desk(desk.address(), root.resolve("student"));
     }
   }
 
@@ -50,6 +56,7 @@ public final class Screenshots {
     shoot("opening");
     screen.press("#cards button", "Make the card");
     String card = screen.text("pre.card-text");
+    Files.writeString(root.resolve("student").resolve("card.txt"), card);
     browser.driver().navigate().refresh();
     browser.see("#courses-title");
     screen.drop(shop.answer(card));
@@ -91,6 +98,26 @@ public final class Screenshots {
     shoot("kiln-sheet");
     browser.driver().navigate().back();
     browser.see("#to-kiln-sheet");
+  }
+
+  /** The desk with a card that has just become a letter again. */
+  private void desk(String address, Path student) throws Exception {
+    size(1366, 768);
+    browser.go(address);
+    browser.see("#gate input").sendKeys(Shop.WORDS);
+    browser.see("#gate button").click();
+    browser.see("#rooms a");
+    browser.run("location.hash = 'laptops'");
+    browser.see("#laptop-drop");
+    browser.run(
+        "const d = new DataTransfer();"
+            + "d.items.add(new File([arguments[0]], 'Ada, Tuesday.eml'));"
+            + "d.items.add(new File(['Thank you for the course!'], 'Bo, Monday.eml'));"
+            + "document.querySelector('#laptop-drop').dispatchEvent("
+            + "new DragEvent('drop', {dataTransfer: d, bubbles: true, cancelable: true}));",
+        Files.readString(student.resolve("card.txt")));
+    browser.see("#letters [data-kind=letter]");
+    shoot("desk");
   }
 
   private void size(int widthPixels, int heightPixels) {

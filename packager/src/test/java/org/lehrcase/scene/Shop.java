@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 
 /** A teacher's desk in a folder, with the demo's first series packed. */
 final class Shop {
+  static final String WORDS = "kelp lantern pebble willow arch";
   static final Path BRUSH = Path.of("demo", "brush");
 
   private final Path user;
@@ -25,9 +26,13 @@ final class Shop {
   static Shop open(Path user) throws Exception {
     Files.createDirectories(user.resolve("tmp"));
     Shop shop = new Shop(user);
-    Files.writeString(shop.passphrase, "kelp lantern pebble willow arch\n");
+    Files.writeString(shop.passphrase, WORDS + "\n");
     shop.desk("init", "--name", "The Reef Garden workshop");
     return shop;
+  }
+
+  Path home() {
+    return home;
   }
 
   /** Runs the desk with its home and passphrase. */

@@ -1,5 +1,6 @@
-import { el } from '../dom.js';
+import { button, el } from '../dom.js';
 import { several } from '../units.js';
+import { askForPlace, passedAgain } from './move.js';
 
 function laptopFacts(laptop) {
   if (!laptop || !laptop.traits) {
@@ -28,11 +29,24 @@ function teacherFacts(statements) {
     el('p', {}, 'Compare the five words with those printed on your envelope.'));
 }
 
+function moveFacts({ licenses }) {
+  const trouble = el('div', {});
+  const gone = licenses.filter((license) => license.state === 'passed');
+  return el('div', {},
+    el('h2', {}, 'Move to another laptop'),
+    el('p', {}, 'Is this the new laptop? It asks the old one for its place, without your teacher and without the internet.'),
+    button({ text: 'Ask for a place', sign: 'next', onClick: () => askForPlace(trouble) }),
+    gone.map((license) => el('p', {}, button({
+      text: `The file of ${license.name} again`, onClick: () => passedAgain(license.id, trouble) }))),
+    trouble);
+}
+
 /** Facts one needs rarely, kept below everything else. */
 export function renderAbout(place, bench) {
   place.replaceChildren(el('div', { class: 'facts' },
     laptopFacts(bench.laptop),
     teacherFacts(bench.statements),
+    moveFacts(bench),
     el('div', {},
       el('h2', {}, 'This program'),
       el('p', {}, el('a', { href: 'ui/trial.html' }, 'Try this laptop'), ': does it play a course, hear, see and print?'),

@@ -1,6 +1,7 @@
 import { dropFile } from '../api.js';
 import { button, byId, el } from '../dom.js';
 import { errorNotice } from '../notice.js';
+import { answerAsk } from './move.js';
 
 const MAX_BYTES = 16 * 1024 * 1024;
 const FOLDER = {
@@ -34,7 +35,12 @@ async function handOver(blob, name, refresh) {
     if (blob.size > MAX_BYTES) {
       throw TOO_LARGE;
     }
-    say(answerNotice(await dropFile(blob, name)));
+    const answer = await dropFile(blob, name);
+    if (answer.kind === 'ask') {
+      await answerAsk(blob, refresh);
+    } else {
+      say(answerNotice(answer));
+    }
     refresh();
   } catch (error) {
     say(errorNotice(error));

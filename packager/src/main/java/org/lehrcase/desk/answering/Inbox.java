@@ -66,11 +66,12 @@ public final class Inbox {
   /**
    * Takes a file or the text of a mail.
    *
-   * @param text whatever came
+   * @param saved whatever came, also as a mail program saves it
    * @return what became of each message in it, at least one result
    * @throws IOException if the book cannot be used
    */
-  public List<Result> take(String text) throws IOException {
+  public List<Result> take(String saved) throws IOException {
+    String text = SavedMail.readable(saved);
     List<Result> results = new ArrayList<>();
     for (Armor.Block block : blocks(text)) {
       if (block.kind() == ArmorKind.LAPTOP_CARD) {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.lehrcase.bench.opening.Dropped.Kind;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.license.LaptopCard;
+import org.lehrcase.core.license.MoveAsk;
 import org.lehrcase.core.message.Armor;
 import org.lehrcase.core.message.ArmorKind;
 import org.lehrcase.core.table.PlainText;
@@ -54,11 +55,20 @@ public final class DropPlace {
       return unknown();
     }
     List<Armor.Block> blocks = Armor.find(text);
+    if (isMove(blocks)) {
+      return opening.moves().take(text);
+    }
     Dropped last = unknown();
     for (Armor.Block block : blocks) {
       last = take(block);
     }
     return last;
+  }
+
+  /** A link alone says nothing; its file holds the whole chain. */
+  private static boolean isMove(List<Armor.Block> blocks) {
+    return blocks.stream().anyMatch(block -> block.kind() == ArmorKind.MOVE_LINK)
+        && blocks.stream().anyMatch(block -> block.kind() == ArmorKind.KEY_LETTER);
   }
 
   private static Dropped unknown() {
@@ -75,14 +85,12 @@ public final class DropPlace {
       case LICENSE -> opening.acceptLicense(message);
       case KEY_LETTER -> opening.acceptLetter(message);
       case LAPTOP_CARD -> card(message);
-      case MOVE_ASK ->
-          Dropped.refused(
-              Kind.ASK,
-              "This is another laptop's ask for a place.",
-              "Answer it under \"Move to another laptop\".");
+      case MOVE_ASK -> ask(message);
       case MOVE_LINK ->
           Dropped.refused(
-              Kind.LINK, "This passes a place on.", "Use it on the laptop that asked for it.");
+              Kind.LINK,
+              "This is a part of a file that passes a place on.",
+              "Bring the whole file to the laptop that asked for it.");
       case CORRECTION -> corrections.accept(message);
       case HELP_SLIP ->
           Dropped.refused(
@@ -90,6 +98,14 @@ public final class DropPlace {
               "This is a help slip. It goes to your teacher.",
               "Send it from any phone or computer.");
     };
+  }
+
+  private static Dropped ask(byte[] message) throws VaultException {
+    MoveAsk ask = MoveAsk.verify(message);
+    return Dropped.refused( // not kept: it is answered, or not, by what is shown next
+        Kind.ASK,
+        "Another laptop asks for a place: " + ask.spoken() + ".",
+        "Both screens must show these characters. Then choose what to pass on.");
   }
 
   private static Dropped card(byte[] message) throws VaultException {

@@ -36,6 +36,8 @@ public final class Opening implements EditionKeys {
   private final StudyStore store;
   private final KnownRoots roots;
   private final Places places;
+  private final Laptop laptop;
+  private final SecureRandom random;
 
   /**
    * Works on the student's database.
@@ -49,6 +51,8 @@ public final class Opening implements EditionKeys {
     this.store = store;
     this.roots = roots;
     this.places = new Places(store.places(), laptop, random);
+    this.laptop = laptop;
+    this.random = random;
   }
 
   /**
@@ -194,6 +198,15 @@ public final class Opening implements EditionKeys {
       licenses.add(License.verify(kept.message().toBytes(), trusted));
     }
     return licenses;
+  }
+
+  /**
+   * Returns the moves from and to this laptop.
+   *
+   * @return moves that work on the same places
+   */
+  public Moves moves() {
+    return new Moves(this, new Moves.Ground(store, roots, laptop, random), places);
   }
 
   /**

@@ -173,7 +173,8 @@ final class Places {
     return keys.isPresent();
   }
 
-  private Optional<PlaceKeys> keysOf(CardPlace place) throws IOException, VaultException {
+  /** Opens the keys of a place, if they are still here; the caller owns them. */
+  Optional<PlaceKeys> keysOf(CardPlace place) throws IOException, VaultException {
     Optional<Answer> answer = place.answer();
     if (place.state() == PlaceState.PASSED || answer.isEmpty()) {
       return Optional.empty();
@@ -189,7 +190,8 @@ final class Places {
     return Optional.empty();
   }
 
-  private Optional<PlaceSeed> seedOf(CardPlace place) throws IOException, VaultException {
+  /** Opens the seed of a place, if it is still here; the caller owns it. */
+  Optional<PlaceSeed> seedOf(CardPlace place) throws IOException, VaultException {
     for (DeviceSecret secret : laptop.secrets()) {
       try {
         return Optional.of(secret.openSeed(place.cardDigest(), place.seed()));

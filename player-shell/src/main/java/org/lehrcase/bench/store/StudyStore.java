@@ -17,6 +17,7 @@ public final class StudyStore implements Closeable {
   private final Database database;
   private final LaptopTable laptop;
   private final PlaceTable places;
+  private final MoveTable moves;
   private final LicenseTable licenses;
   private final RootTable roots;
   private final EditionTable editions;
@@ -32,6 +33,7 @@ public final class StudyStore implements Closeable {
     this.database = database;
     this.laptop = new LaptopTable(database, clock);
     this.places = new PlaceTable(database, clock);
+    this.moves = new MoveTable(database, clock);
     this.licenses = new LicenseTable(database, clock);
     this.roots = new RootTable(database, clock);
     this.editions = new EditionTable(database, clock);
@@ -87,6 +89,15 @@ public final class StudyStore implements Closeable {
    */
   public PlaceTable places() {
     return places;
+  }
+
+  /**
+   * Returns the asks, and how places came or went.
+   *
+   * @return the table
+   */
+  public MoveTable moves() {
+    return moves;
   }
 
   /**
