@@ -8,9 +8,9 @@ import java.util.Locale;
 import org.lehrcase.core.table.PlainText;
 
 /**
- * What a mail as a mail program saves it (RFC 5322, RFC 2045) says, its encoded parts made readable.
- * Only as much of the rules as it takes to find the letters of Lehrcase; anything else stays as it
- * stands.
+ * What a mail as a mail program saves it (RFC 5322, RFC 2045) says, its encoded parts made
+ * readable. Only as much of the rules as it takes to find the letters of Lehrcase; anything else
+ * stays as it stands.
  */
 final class SavedMail {
   private static final String ENCODING = "content-transfer-encoding:";

@@ -32,10 +32,10 @@ class SavedMailTest {
 
   @Test
   void anAttachmentInBase64IsRead() throws Exception {
-    String body =
-        Base64.getMimeEncoder().encodeToString(card.getBytes(StandardCharsets.UTF_8));
+    String body = Base64.getMimeEncoder().encodeToString(card.getBytes(StandardCharsets.UTF_8));
     isFound(
-        HEAD + "Content-Type: text/plain; name=card.txt\nContent-Transfer-Encoding: base64\n\n"
+        HEAD
+            + "Content-Type: text/plain; name=card.txt\nContent-Transfer-Encoding: base64\n\n"
             + body
             + "\n--b--\n");
   }
