@@ -178,13 +178,10 @@ public final class DeskKeys implements AutoCloseable {
   }
 
   static DeskKeys open(Passphrase passphrase, byte[] box) throws VaultException {
-    char[] typed = passphrase.copy();
-    byte[] clear = {};
+    byte[] clear = passphrase.open(box);
     try {
-      clear = PassphraseBox.open(typed, box);
       return decode(clear);
     } finally {
-      Arrays.fill(typed, '\0');
       Arrays.fill(clear, (byte) 0);
     }
   }

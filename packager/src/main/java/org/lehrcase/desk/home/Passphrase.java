@@ -12,7 +12,9 @@ import java.security.SecureRandom;
 import java.util.Arrays;
 import java.util.StringJoiner;
 import java.util.function.Function;
+import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.PlainWords;
+import org.lehrcase.core.primitive.PassphraseBox;
 
 /** The passphrase of a desk. Zeroed on {@link #close}; never prints itself. */
 public final class Passphrase implements AutoCloseable {
@@ -123,6 +125,23 @@ public final class Passphrase implements AutoCloseable {
    */
   public boolean sameAs(Passphrase other) {
     return Arrays.equals(characters, other.characters);
+  }
+
+  /**
+   * Opens a box that was sealed with this passphrase.
+   *
+   * @param box the sealed bytes
+   * @return the clear bytes, for the caller to zero
+   * @throws VaultException.Tampered if it was another passphrase, or a byte was changed
+   * @throws VaultException if it is no box
+   */
+  public byte[] open(byte[] box) throws VaultException {
+    char[] typed = copy();
+    try {
+      return PassphraseBox.open(typed, box);
+    } finally {
+      Arrays.fill(typed, '\0');
+    }
   }
 
   char[] copy() {

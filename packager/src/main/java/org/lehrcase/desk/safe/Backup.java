@@ -1,20 +1,16 @@
 package org.lehrcase.desk.safe;
 
-import java.io.BufferedOutputStream;
-import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.nio.channels.Channels;
-import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.lehrcase.core.primitive.Argon2id;
+import org.lehrcase.core.seal.ByteSource;
 import org.lehrcase.desk.home.DeskHome;
 import org.lehrcase.desk.home.DeskHomeException;
 import org.lehrcase.desk.home.OwnerFiles;
@@ -32,7 +28,6 @@ public final class Backup {
   /** The setting that holds the folder of the last backup. */
   public static final String FOLDER = "backup.folder";
 
-  static final String PACKING_NAME = "[A-Za-z0-9._-]{1,200}";
   private static final String COPY = "book-copy.part";
 
   private final Path home;
@@ -109,49 +104,23 @@ public final class Backup {
   }
 
   private void write(Passphrase passphrase, Path part, Path copy) throws IOException {
-    Files.deleteIfExists(part);
-    OwnerFiles.write(part, new byte[0]);
-    try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE);
-        OutputStream raw = new BufferedOutputStream(Channels.newOutputStream(channel));
-        SealedWriter sealed = new SealedWriter(raw, passphrase, cost, random)) {
-      DataOutputStream out = new DataOutputStream(sealed);
-      put(out, DeskHome.STATEMENT, home.resolve(DeskHome.STATEMENT));
-      put(out, DeskHome.KEYS, home.resolve(DeskHome.KEYS));
-      put(out, DeskHome.BOOK, copy);
-      Path packing = home.resolve(DeskHome.PACKING);
-      if (Files.isDirectory(packing)) {
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(packing)) {
-          for (Path one : files) {
-            String name = one.getFileName().toString();
-            if (Files.isRegularFile(one) && name.matches(PACKING_NAME)) {
-              put(out, DeskHome.PACKING + "/" + name, one);
-            }
+    Map<String, Path> files = new LinkedHashMap<>();
+    files.put(DeskHome.STATEMENT, home.resolve(DeskHome.STATEMENT));
+    files.put(DeskHome.KEYS, home.resolve(DeskHome.KEYS));
+    files.put(DeskHome.BOOK, copy);
+    Path packing = home.resolve(DeskHome.PACKING);
+    if (Files.isDirectory(packing)) {
+      try (DirectoryStream<Path> remembered = Files.newDirectoryStream(packing)) {
+        for (Path one : remembered) {
+          String name = one.getFileName().toString();
+          if (Files.isRegularFile(one) && name.matches(Archive.PACKING_NAME)) {
+            files.put(DeskHome.PACKING + "/" + name, one);
           }
         }
       }
-      out.writeUTF("");
-      out.flush();
-      sealed.finish();
-      raw.flush();
-      channel.force(true);
     }
-  }
-
-  private static void put(DataOutputStream out, String name, Path file) throws IOException {
-    long size = Files.size(file);
-    out.writeUTF(name);
-    out.writeLong(size);
-    try (InputStream in = Files.newInputStream(file)) {
-      byte[] buffer = new byte[1 << 16];
-      long left = size;
-      while (left > 0) {
-        int now = in.read(buffer, 0, (int) Math.min(buffer.length, left));
-        if (now < 0) {
-          throw new IOException(file + " became shorter while it was copied. Try again.");
-        }
-        out.write(buffer, 0, now);
-        left -= now;
-      }
+    try (ByteSource clear = Archive.of(files)) {
+      BackupFile.write(part, clear, passphrase, cost, random);
     }
   }
 }

@@ -1,10 +1,6 @@
 package org.lehrcase.desk.safe;
 
-import java.io.BufferedInputStream;
-import java.io.DataInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -12,7 +8,6 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.lehrcase.core.primitive.Argon2id;
 import org.lehrcase.desk.home.DeskHome;
@@ -25,9 +20,6 @@ import org.lehrcase.desk.sales.BookCheck;
 
 /** Restores backups: to try, or for good. */
 public final class Rehearsal {
-  private static final Set<String> FILES = Set.of(DeskHome.STATEMENT, DeskHome.KEYS, DeskHome.BOOK);
-  private static final long MOST_BYTES = 8L << 30;
-
   private final Clock clock;
 
   /**
@@ -145,45 +137,8 @@ public final class Rehearsal {
   private static void unpack(Path file, Passphrase passphrase, Path home)
       throws IOException, DeskHomeException {
     OwnerFiles.folder(home);
-    try (InputStream raw = new BufferedInputStream(Files.newInputStream(file));
-        SealedReader sealed = new SealedReader(raw, passphrase)) {
-      DataInputStream in = new DataInputStream(sealed);
-      for (String name = in.readUTF(); !name.isEmpty(); name = in.readUTF()) {
-        Path target = target(home, name);
-        copy(in, in.readLong(), target);
-      }
-    }
-  }
-
-  private static Path target(Path home, String name) throws IOException {
-    String packing = DeskHome.PACKING + "/";
-    if (FILES.contains(name)) {
-      return home.resolve(name);
-    }
-    String inside = name.startsWith(packing) ? name.substring(packing.length()) : "";
-    if (!inside.matches(Backup.PACKING_NAME) || inside.startsWith("..")) {
-      throw new BackupException("The backup holds a file that no desk has. Nothing was changed.");
-    }
-    OwnerFiles.folder(home.resolve(DeskHome.PACKING));
-    return home.resolve(DeskHome.PACKING).resolve(inside);
-  }
-
-  private static void copy(DataInputStream in, long size, Path target) throws IOException {
-    if (size < 0 || size > MOST_BYTES) {
-      throw new BackupException("The backup holds a file of an impossible size.");
-    }
-    OwnerFiles.write(target, new byte[0]);
-    try (OutputStream out = Files.newOutputStream(target)) {
-      byte[] buffer = new byte[1 << 16];
-      long left = size;
-      while (left > 0) {
-        int now = in.read(buffer, 0, (int) Math.min(buffer.length, left));
-        if (now < 0) {
-          throw new BackupException("The backup ends too early. Nothing was changed.");
-        }
-        out.write(buffer, 0, now);
-        left -= now;
-      }
+    try (BackupFile backup = BackupFile.open(file, passphrase)) {
+      Archive.unpack(backup, home);
     }
   }
 
