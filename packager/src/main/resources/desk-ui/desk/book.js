@@ -42,7 +42,7 @@ export async function bookRoom(place, { desk }) {
   };
   [kind, year].forEach((node) => node.addEventListener('change', draw));
   place.append(
-    desk.breaks.length ? '' : goodNotice(`Whole: ${desk.events} events follow each other, signed up to number ${desk.signedUpTo}.`),
+    desk.breaks.length ? '' : goodNotice(`The book is whole. Events: ${desk.events}, signed up to number ${desk.signedUpTo}.`),
     el('div', { class: 'fields' }, kind, year, el('p', {}, button({ text: 'Table of the year (CSV)', sign: 'save', onClick: csv }))),
     trouble, out);
   await draw();

@@ -9,6 +9,7 @@ import java.sql.DriverManager;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,10 @@ import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LessonId;
 
 class PieceTableTest {
+  /** Those of 0001_study.sql. */
+  private static final List<String> FIRST_TABLES =
+      List.of("laptop", "license", "place", "root", "edition", "position", "setting");
+
   private static final Follows FOLLOWS =
       new Follows(EditionId.ofHex("e1".repeat(16)), LessonId.ofHex("a1".repeat(16)));
 
@@ -139,7 +144,7 @@ class PieceTableTest {
     }
     try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + home.resolve("study.db"));
         var statement = raw.createStatement()) {
-      for (String table : List.of("piece_step", "piece", "correction")) {
+      for (String table : addedSince(raw)) {
         statement.execute("DROP TABLE " + table);
       }
       statement.execute("PRAGMA user_version=1");
@@ -148,5 +153,19 @@ class PieceTableTest {
       assertThat(store.positions().of(FOLLOWS.lesson()).orElseThrow().seconds()).isEqualTo(12.5);
       assertThat(store.pieces().begin(words("Reef", ""), Optional.empty())).isPresent();
     }
+  }
+
+  private static List<String> addedSince(Connection raw) throws Exception {
+    List<String> added = new ArrayList<>();
+    try (var statement = raw.createStatement();
+        var tables =
+            statement.executeQuery(
+                "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%'")) {
+      while (tables.next()) {
+        added.add(tables.getString(1));
+      }
+    }
+    added.removeAll(FIRST_TABLES);
+    return added;
   }
 }
