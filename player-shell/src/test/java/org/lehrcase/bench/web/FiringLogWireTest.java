@@ -6,51 +6,19 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.security.SecureRandom;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.lehrcase.bench.fixture.OtherMachine;
 import org.lehrcase.bench.fixture.RawClient;
-import org.lehrcase.bench.fixture.TinyBench;
-import org.lehrcase.bench.home.Bench;
 
 /** The log of firings through the real server. */
-class FiringLogWireTest {
+class FiringLogWireTest extends FreshBenchTest {
   private static final String BEGIN =
       "{\"name\":\"Reef\",\"setup\":{\"sheets\":6},\"started_at\":\"2027-03-01T08:00\","
           + "\"request\":{\"glass\":\"coe-90\",\"thickness_mm\":18,\"kiln\":{\"unit\":\"C\"}}}";
   private static final byte[] PNG = {
     (byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0, 0, 1
   };
-
-  @TempDir Path folder;
-  private Bench bench;
-  private BenchRooms rooms;
-  private EnteredClient page;
-
-  @BeforeEach
-  void start() throws Exception {
-    bench = TinyBench.open(folder.resolve("home"), OtherMachine.named("mine"));
-    rooms =
-        BenchRooms.open(bench, new BenchRooms.Service(0, "0.1.0", () -> {}), new SecureRandom());
-    page = EnteredClient.enter(rooms.server());
-  }
-
-  @AfterEach
-  void stop() throws IOException {
-    rooms.close();
-    bench.close();
-  }
-
-  private static JsonObject json(RawClient.Answer answer) {
-    assertThat(answer.status()).as(answer.text()).isEqualTo(200);
-    return JsonParser.parseString(answer.text()).getAsJsonObject();
-  }
 
   private JsonObject post(String door, String body) throws IOException {
     return json(page.send("POST", "api/" + door, body));

@@ -7,8 +7,6 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.awt.geom.Point2D;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
@@ -18,17 +16,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.lehrcase.bench.fixture.OtherMachine;
 import org.lehrcase.bench.fixture.RawClient;
-import org.lehrcase.bench.fixture.TinyBench;
-import org.lehrcase.bench.home.Bench;
 
 /** The printed kiln sheet and the calendar, read back. */
-class KilnPaperWireTest {
+class KilnPaperWireTest extends FreshBenchTest {
   private static final String ASK =
       "{\"glass\":\"coe-90\",\"stack\":{\"sheets\":8,\"sheet_mm\":3},\"kiln\":{\"unit\":\"F\"},"
           + "\"clock\":{\"mode\":\"top\",\"at\":\"2027-03-10T10:00\"},"
@@ -38,25 +30,6 @@ class KilnPaperWireTest {
           + "\"paper\":{\"kind\":\"%s\",\"title\":\"Reef \u00fc\",\"glass\":\"Mine\","
           + "\"kiln\":\"Garage\",\"beside\":\"the lesson's schedule\",\"temperature\":\"F\","
           + "\"length\":\"in\",\"size\":\"Letter\"}}";
-
-  @TempDir Path folder;
-  private Bench bench;
-  private BenchRooms rooms;
-  private EnteredClient page;
-
-  @BeforeEach
-  void start() throws Exception {
-    bench = TinyBench.open(folder.resolve("home"), OtherMachine.named("mine"));
-    rooms =
-        BenchRooms.open(bench, new BenchRooms.Service(0, "0.1.0", () -> {}), new SecureRandom());
-    page = EnteredClient.enter(rooms.server());
-  }
-
-  @AfterEach
-  void stop() throws IOException {
-    rooms.close();
-    bench.close();
-  }
 
   private RawClient.Answer made(String ask) throws IOException {
     RawClient.Answer answer = page.send("POST", "api/firing/paper", ask);

@@ -4,53 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.security.SecureRandom;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.lehrcase.bench.fixture.OtherMachine;
-import org.lehrcase.bench.fixture.RawClient;
-import org.lehrcase.bench.fixture.TinyBench;
-import org.lehrcase.bench.home.Bench;
 
 /** My kilns, my glasses and the block of a piece, through the real server. */
-class OwnFigureWireTest {
+class OwnFigureWireTest extends FreshBenchTest {
   private static final String KILN =
       "{\"name\":\"Garage kiln\",\"figures\":{\"unit\":\"F\",\"highest\":1650,\"lines\":8,"
           + "\"cooling_h\":4.5}}";
   private static final String GLASS =
       "{\"name\":\"My float\",\"figures\":{\"expansion_per_k\":8.6e-6,\"annealing_c\":545,"
           + "\"softening_c\":720}}";
-
-  @TempDir Path folder;
-  private Bench bench;
-  private BenchRooms rooms;
-  private EnteredClient page;
-
-  @BeforeEach
-  void start() throws Exception {
-    bench = TinyBench.open(folder.resolve("home"), OtherMachine.named("mine"));
-    rooms =
-        BenchRooms.open(bench, new BenchRooms.Service(0, "0.1.0", () -> {}), new SecureRandom());
-    page = EnteredClient.enter(rooms.server());
-  }
-
-  @AfterEach
-  void stop() throws IOException {
-    rooms.close();
-    bench.close();
-  }
-
-  private static JsonObject json(RawClient.Answer answer) {
-    assertThat(answer.status()).as(answer.text()).isEqualTo(200);
-    return JsonParser.parseString(answer.text()).getAsJsonObject();
-  }
 
   private JsonArray all(String kind) throws IOException {
     return json(page.get("api/" + kind)).getAsJsonArray("entries");
