@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.lehrcase.bench.courses.KnownRoots;
 import org.lehrcase.bench.laptop.Laptop;
-import org.lehrcase.bench.opening.Dropped.Kind;
-import org.lehrcase.bench.opening.Dropped.Outcome;
 import org.lehrcase.bench.store.MoveTable.Move;
 import org.lehrcase.bench.store.MoveTable.Role;
 import org.lehrcase.bench.store.PlaceState;
@@ -18,7 +16,6 @@ import org.lehrcase.bench.store.StudyStore;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
-import org.lehrcase.core.device.DeviceSecret;
 import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.PlaceKeys;
@@ -38,6 +35,7 @@ public final class Moves {
   private final Opening opening;
   private final Ground ground;
   private final Places places;
+  private final MoveArrivals arrivals;
 
   /** What moves stand on. */
   record Ground(StudyStore store, KnownRoots roots, Laptop laptop, SecureRandom random) {}
@@ -46,6 +44,7 @@ public final class Moves {
     this.opening = opening;
     this.ground = ground;
     this.places = places;
+    this.arrivals = new MoveArrivals(opening, ground);
   }
 
   /**
@@ -69,27 +68,7 @@ public final class Moves {
    */
   public MoveAsk ask() throws Trouble, VaultException, IOException {
     synchronized (opening) {
-      for (Move move : ground.store().moves().all()) {
-        if (move.role() == Role.ASKED && seedOf(move).isPresent()) {
-          return MoveAsk.verify(move.ask().toBytes());
-        }
-      }
-      DeviceSecret secret = ground.laptop().secretForNewCard();
-      try (PlaceSeed seed = PlaceSeed.random(ground.random())) {
-        MoveAsk ask = MoveAsk.make(seed);
-        ground
-            .store()
-            .moves()
-            .ask(
-                new Move(
-                    ask.digest(),
-                    Role.ASKED,
-                    Octets.of(ask.toBytes()),
-                    secret.wrapSeed(ask.digest(), seed),
-                    "",
-                    ""));
-        return ask;
-      }
+      return arrivals.ask();
     }
   }
 
@@ -200,66 +179,8 @@ public final class Moves {
   /** Takes a place that another laptop passed on. */
   Dropped take(String text) throws VaultException, IOException {
     synchronized (opening) {
-      MoveParts parts = MoveParts.of(text);
-      opening.acceptLicense(parts.license());
-      License license =
-          opening.licenses().stream()
-              .filter(one -> Octets.of(one.toBytes()).equals(Octets.of(parts.license())))
-              .findFirst()
-              .orElseThrow(() -> new VaultException.Tampered("a newer license is here already"));
-      KeyLetter letter = KeyLetter.verifyAny(parts.letter(), ground.roots().deskKeys());
-      MoveChain chain = MoveChain.verify(license, parts, letter);
-      for (Move move : ground.store().moves().all()) {
-        if (move.role() != Role.PASSED && isFor(chain, move)) {
-          return move.role() == Role.TAKEN
-              ? new Dropped(Kind.LINK, Outcome.KNOWN, "This place is here already.", "")
-              : arrive(move, chain);
-        }
-      }
-      throw new VaultException.WrongLaptop("this move answers the ask of another laptop");
+      return arrivals.take(text);
     }
-  }
-
-  private static boolean isFor(MoveChain chain, Move move) throws VaultException {
-    return chain.to().equals(MoveAsk.verify(move.ask().toBytes()).verifyKey());
-  }
-
-  private Dropped arrive(Move move, MoveChain chain) throws VaultException, IOException {
-    DeviceSecret secret =
-        ground.laptop().secrets().stream()
-            .findFirst()
-            .orElseThrow(() -> new VaultException.WrongLaptop("this machine is not recognised"));
-    try (PlaceSeed seed =
-            seedOf(move)
-                .orElseThrow(
-                    () -> new VaultException.WrongLaptop("this machine did not make that ask"));
-        PlaceKeys keys = chain.open(seed)) {
-      Answer answer =
-          new Answer(
-              chain.letter().grant().place(),
-              keys.licenseKey().generation(),
-              Octets.of(chain.letter().toBytes()),
-              secret.wrapKeys(move.askDigest(), keys));
-      CardPlace place =
-          new CardPlace(
-              move.askDigest(),
-              PlaceState.ACTIVE,
-              Optional.of(chain.license().id()),
-              secret.wrapSeed(move.askDigest(), seed),
-              Octets.of(chain.card().toBytes()),
-              Optional.of(answer));
-      Move taken =
-          new Move(
-              move.askDigest(),
-              Role.TAKEN,
-              move.ask(),
-              move.seed(),
-              move.askDigest().hex(),
-              chain.text());
-      ground.store().moves().take(taken, place);
-    }
-    return new Dropped(
-        Kind.LINK, Outcome.ACCEPTED, "The place is on this laptop now.", "Your courses open.");
   }
 
   private Optional<CardPlace> active(LicenseId license) throws VaultException, IOException {
@@ -284,17 +205,6 @@ public final class Moves {
       return MoveChain.verify(license, MoveParts.of(came.get().bundle()), letter);
     }
     return MoveChain.begin(license, LaptopCard.verify(place.card().toBytes()), letter);
-  }
-
-  private Optional<PlaceSeed> seedOf(Move move) throws VaultException, IOException {
-    for (DeviceSecret secret : ground.laptop().secrets()) {
-      try {
-        return Optional.of(secret.openSeed(move.askDigest(), move.seed()));
-      } catch (VaultException.Tampered e) {
-        continue; // wrapped under another secret of this laptop
-      }
-    }
-    return Optional.empty();
   }
 
   private static Trouble noPlace() {
