@@ -82,8 +82,7 @@ public final class KilnSheetPdf {
 
   /** What the clock, the cautions and the foot will need below the table. */
   private float tail() throws IOException {
-    float rows = (paper.clock().size() + 1) / 2;
-    float need = 26 + rows * BODY * 1.45f;
+    float need = 26 + clockRows() * BODY * 1.45f;
     for (String caution : paper.cautions()) {
       need += pen.wrapped(caution, SMALL, cautionWidth()).size() * SMALL * 1.3f / 2;
     }
@@ -143,12 +142,18 @@ public final class KilnSheetPdf {
     }
   }
 
+  /** The times stand in two columns. */
+  private int clockRows() {
+    return (paper.clock().size() + 1) / 2;
+  }
+
   private void clock() throws IOException {
     pen.bold(new At(MARGIN, y, 11), "The clock (\u25ba be there)");
-    int rows = (paper.clock().size() + 1) / 2;
+    int rows = clockRows();
     for (int i = 0; i < paper.clock().size(); i++) {
       KilnSheetPaper.Time time = paper.clock().get(i);
-      float x = MARGIN + (i / rows) * width / 2;
+      int column = i / rows;
+      float x = MARGIN + column * width / 2;
       float at = y + 13 + (i % rows) * BODY * 1.45f;
       String words = (time.present() ? "\u25ba " : "   ") + time.what();
       pen.text(new At(x, at, SMALL + 0.6f), words);

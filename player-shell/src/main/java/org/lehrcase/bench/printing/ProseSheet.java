@@ -131,7 +131,7 @@ final class ProseSheet extends AbstractVisitor {
     } else {
       inHead = part instanceof TableHead;
       visitChildren(part);
-      inHead &= !(part instanceof TableBody);
+      inHead = inHead && !(part instanceof TableBody);
     }
   }
 

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  */
 public final class SvgStamp {
   private static final Pattern ROOT =
-      Pattern.compile("<(?<prefix>[A-Za-z_][\\w.-]*:)?svg(?<attributes>(\\s[^<>]*)?)>");
+      Pattern.compile("<(?<prefix>[A-Za-z_][\\w.-]*+:)?+svg(?<attributes>(\\s[^<>]*+)?+)>");
   private static final Pattern VIEW =
       Pattern.compile(
           "\\bviewBox\\s*=\\s*[\"']\\s*(?<x>[-+.\\deE]+)[\\s,]+(?<y>[-+.\\deE]+)[\\s,]+"
