@@ -102,7 +102,7 @@ class DeskIT {
     page.run("location.hash = 'book'");
     page.see("#events");
     page.driver().navigate().refresh();
-    assertThat(page.see("#room .notice").getText()).contains("Whole");
+    assertThat(page.see("#room .notice").getText()).contains("The book is whole");
     page.until("the events", () -> page.see("#events").getText().contains("answered"));
   }
 

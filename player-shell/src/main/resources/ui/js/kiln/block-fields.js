@@ -1,6 +1,6 @@
 import { button, byId, el } from '../dom.js';
 import { length } from '../units.js';
-import { selectField } from './fields.js';
+import { selectField } from '../fields.js';
 import { BY, setupNumber, openPart } from './parts.js';
 import { TASKS } from './setup.js';
 

@@ -1,5 +1,5 @@
 import { byId, el } from '../dom.js';
-import { numberField } from './fields.js';
+import { numberField } from '../fields.js';
 import { kilnOf } from './setup.js';
 import { openKilns } from './kilns.js';
 

@@ -1,6 +1,6 @@
 import { post } from '../api.js';
 import { button, el } from '../dom.js';
-import { readNumber } from './fields.js';
+import { readNumber } from '../fields.js';
 import { toUnit } from '../units.js';
 
 /** Fit my kiln: a few looks at the clock and the display give its own pace and its loss. */

@@ -2,7 +2,7 @@ import { get, post, put } from '../api.js';
 import { button, el } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
-import { numberField, readNumber, textField, troubleAt } from './fields.js';
+import { numberField, readNumber, textField, troubleAt } from '../fields.js';
 
 /** My glasses: figures of the maker's sheet, and the maker's own annealing table. */
 

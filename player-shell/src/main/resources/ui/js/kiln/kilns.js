@@ -3,7 +3,7 @@ import { button, el } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { choice } from '../settings-form.js';
-import { numberField, textField, troubleAt } from './fields.js';
+import { numberField, textField, troubleAt } from '../fields.js';
 import { fitForm } from './fit.js';
 
 /** My kilns: what the controller can be told, and how the kiln goes by itself. */

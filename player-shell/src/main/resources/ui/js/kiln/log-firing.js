@@ -4,7 +4,7 @@ import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { choice } from '../settings-form.js';
 import { temperature } from '../units.js';
-import { numberField, textField } from './fields.js';
+import { numberField, textField } from '../fields.js';
 import { faultCards } from './fault-cards.js';
 import { fetchMade } from './papers.js';
 import { powerCutForm } from './power-cut.js';

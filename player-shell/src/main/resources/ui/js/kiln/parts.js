@@ -1,7 +1,7 @@
 import { button, el } from '../dom.js';
 import { openPanel } from '../panel.js';
 import { choice } from '../settings-form.js';
-import { numberField, selectField } from './fields.js';
+import { numberField, selectField } from '../fields.js';
 import { openKilns } from './kilns.js';
 import { openGlasses } from './glasses.js';
 

@@ -3,7 +3,7 @@ import { button, el } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { closePanel } from '../panel.js';
 import { temperature } from '../units.js';
-import { numberField } from './fields.js';
+import { numberField } from '../fields.js';
 import { inUnits } from './words.js';
 
 /** The power failed: what was reached when, and what to do now. */

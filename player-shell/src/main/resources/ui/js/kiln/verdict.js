@@ -1,7 +1,7 @@
 import { byId, el } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { length } from '../units.js';
-import { troubleAt } from './fields.js';
+import { troubleAt } from '../fields.js';
 import { inUnits, longTime, stress } from './words.js';
 
 const unfused = (answer) => answer.warnings.some((line) => line.includes('do not grow together'));

@@ -1,5 +1,6 @@
 import { address, get, post } from '../api.js';
 import { byId, el, wakeIcons } from '../dom.js';
+import { numberField } from '../fields.js';
 import { errorNotice } from '../notice.js';
 import { collectPapers } from '../lesson/papers.js';
 import { saveText } from '../save-text.js';
@@ -11,10 +12,15 @@ import { dams, notes, sheetTable, shopping } from './lists.js';
 import { planSize, readPlan, request, subjects } from './plan.js';
 import { side } from './side.js';
 
+const SIDE = { min: 10, max: 3000 };
 const FIELDS = [
-  ['width', 'Width, mm'], ['height', 'Height, mm'], ['sheets', 'Sheets'], ['thickness', 'One sheet, mm thick'],
-  ['stockWidth', 'Stock width, mm'], ['stockHeight', 'Stock height, mm'], ['spare', 'Spare sheets'], ['pieces', 'Pieces (class)'], ['firings', 'Firings in all'],
+  { name: 'width', label: 'Width, mm', ...SIDE }, { name: 'height', label: 'Height, mm', ...SIDE },
+  { name: 'sheets', label: 'Sheets', min: 1, max: 60, whole: true }, { name: 'thickness', label: 'One sheet, mm thick', min: 0.5, max: 25 },
+  { name: 'stockWidth', label: 'Stock width, mm', ...SIDE }, { name: 'stockHeight', label: 'Stock height, mm', ...SIDE },
+  { name: 'spare', label: 'Spare sheets', min: 0, max: 20, whole: true }, { name: 'pieces', label: 'Pieces (class)', min: 1, max: 100, whole: true },
+  { name: 'firings', label: 'Firings in all', min: 1, max: 60, whole: true },
 ];
+const TYPING_MILLIS = 300;
 
 const state = {
   plan: null, teacher: null, answer: null, pins: {}, rows: [], drawer: {}, unit: 'mm',
@@ -29,22 +35,17 @@ const problemOf = (answer) => {
 };
 
 function fieldNodes() {
-  return FIELDS.map(([name, words]) => {
-    const whole = ['sheets', 'spare', 'pieces', 'firings'].includes(name);
-    const input = el('input', { type: 'number', id: `own-${name}`, min: name === 'spare' ? 0 : 1, step: whole ? 1 : 'any', value: state.own[name] });
-    input.addEventListener('change', () => {
-      if (input.value !== '' && input.checkValidity()) {
-        state.own[name] = Number(input.value);
-        if (name === 'sheets') {
-          state.pins = {};
-        }
-        compute();
-      } else {
-        input.value = state.own[name];
+  return FIELDS.map((spec) => numberField({
+    ...spec, id: `own-${spec.name}`, value: state.own[spec.name],
+    onChange: (value) => {
+      state.own[spec.name] = value;
+      if (spec.name === 'sheets') {
+        state.pins = {};
       }
-    });
-    return el('label', {}, words, input);
-  });
+      clearTimeout(state.typing);
+      state.typing = setTimeout(compute, TYPING_MILLIS);
+    },
+  }, {}));
 }
 
 function move(name, sheet) {

@@ -1,4 +1,4 @@
-import { el } from '../dom.js';
+import { el } from './dom.js';
 
 /** Fields for numbers: read in the person's unit, kept in mm, °C and the like. A wrong entry stays. */
 
