@@ -8,6 +8,9 @@ import { heatColor, mapPicture, sampleAt, stressColor, whole } from './map-pictu
 const KEY_STEPS = 120;
 const HEIGHT = 170;
 
+/** Where each plan was read last, so that a plan drawn anew is read at the same place. */
+const reading = {};
+
 const mpa = (value) => `${Math.abs(value) < 0.005 ? '0' : value.toFixed(2)} MPa ${value < -0.005 ? 'of pressure' : 'of tension'}`.replace('-', '');
 
 /** One plan: two maps with one cross, moved by pointer or arrow keys, and the words for it. */
@@ -31,6 +34,7 @@ function planMaps(title, plan, end, settings, width) {
   const show = (hour, layer) => {
     at.hour = Math.max(0, Math.min(plan.hours[plan.hours.length - 1], hour));
     at.layer = Math.max(0, Math.min(layers - 1, layer));
+    reading[title] = { ...at };
     const i = sampleAt(plan.hours, at.hour);
     [heat, pull].forEach((map) => map.move(at.hour, at.layer));
     const depth = (at.layer / (layers - 1)) * plan.thickness_mm;
@@ -50,6 +54,9 @@ function planMaps(title, plan, end, settings, width) {
       }
     });
   });
+  if (reading[title]) {
+    show(reading[title].hour, reading[title].layer);
+  }
   const most = Math.max(...stresses.map((row) => Math.max(...row)));
   return el('section', { class: 'plan-maps' }, el('h3', {}, title),
     el('p', { class: 'map-title' }, `Temperature; lines where the glass passes its annealing and its strain point`), heat.node,
@@ -77,6 +84,7 @@ function draw(store) {
     place.replaceChildren(el('p', { class: 'quiet' }, 'Looking inside …'));
     return;
   }
+  const focused = Array.from(place.querySelectorAll('.map-lines')).indexOf(document.activeElement);
   const plans = [['My firing', inside.mine], ...(inside.other ? [[second ? 'The second plan' : 'The lesson’s schedule', inside.other]] : [])];
   const end = Math.max(...plans.map(([, plan]) => plan.hours[plan.hours.length - 1]));
   const side = place.clientWidth > 760 && plans.length > 1;
@@ -85,6 +93,9 @@ function draw(store) {
     el('p', {}, 'Heat leaves a thick block slowly. Where glass is between its annealing and its strain point, every difference between top and core freezes in as stress that stays; below, a difference pulls for as long as it lasts. Slow lines keep the colors pale.'),
     besideChoice(store),
     el('div', { class: side ? 'side-by-side' : null }, plans.map(([title, plan]) => planMaps(title, plan, end, settings, width))));
+  if (focused >= 0) {
+    place.querySelectorAll('.map-lines')[focused]?.focus();
+  }
 }
 
 export function connectInside(store) {

@@ -23,6 +23,7 @@ import org.lehrcase.bench.home.Bench;
 import org.lehrcase.core.course.AssetRole;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
 
 /** The kiln sheet in a real browser, as a student uses it. */
 class KilnSheetIT {
@@ -212,7 +213,8 @@ class KilnSheetIT {
     browser.until("a faster firing", () -> !text("#total").equals(before));
     tabTo("#inside summary").sendKeys(Keys.ENTER);
     browser.see("#maps .map-lines");
-    tabTo("#maps .map-lines").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_DOWN);
+    tabTo("#maps .map-lines");
+    new Actions(browser.driver()).sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_DOWN).perform();
     shows(".map-words", "after the start");
     assertThat(text(".map-words")).contains("below the top").contains("MPa");
   }
