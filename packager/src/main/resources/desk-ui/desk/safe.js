@@ -1,4 +1,4 @@
-import { get, post } from '../js/api.js';
+import { get } from '../js/api.js';
 import { el } from '../js/dom.js';
 import { field, form } from './forms.js';
 import { folderField } from './folder.js';
@@ -7,10 +7,11 @@ import { sendBytes } from './send.js';
 
 function backupForm(safe) {
   const out = el('div', {});
-  return form({ class: 'sheet', id: 'backup' }, async (typed) => {
-    const done = await guarded(out, () => post('api/backup', typed));
+  return form({ class: 'sheet', id: 'backup' }, async (typed, node) => {
+    const done = await guarded(out, () => sendBytes('api/backup', new TextEncoder().encode(`${typed.folder}\n${typed.passphrase}`)));
+    node.elements.passphrase.value = '';
     if (done) {
-      out.replaceChildren(goodNotice(`The backup lies in ${done.file} and was read back: ${done.events} events, ${done.people} people.`,
+      out.replaceChildren(goodNotice(`The backup lies in ${done.file} and was read back. Events: ${done.events}, people: ${done.people}.`,
         'Put it on a stick that lives in another house. It opens with the passphrase of today.'));
     }
   },

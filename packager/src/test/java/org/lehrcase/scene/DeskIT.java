@@ -44,6 +44,7 @@ class DeskIT {
       screen.openLesson("Far water");
       assertThat(benchPage.driver().getCurrentUrl()).contains("lesson.html");
       bookIsWhole(deskPage);
+      backupIsMade(deskPage, Files.createDirectories(root.resolve("backup stick")));
     }
   }
 
@@ -104,6 +105,19 @@ class DeskIT {
     page.driver().navigate().refresh();
     assertThat(page.see("#room .notice").getText()).contains("The book is whole");
     page.until("the events", () -> page.see("#events").getText().contains("answered"));
+  }
+
+  private static void backupIsMade(Browser page, Path stick) throws Exception {
+    page.run("location.hash = 'safe'");
+    page.see("#backup [name=folder]").clear();
+    page.see("#backup [name=folder]").sendKeys(stick.toString());
+    page.see("#backup [name=passphrase]").sendKeys(Shop.WORDS);
+    page.see("#backup button[type=submit]").click();
+    assertThat(page.see("#backup .notice").getText()).contains("was read back", "people: 1");
+    assertThat(page.see("#backup [name=passphrase]").getAttribute("value")).isEmpty();
+    try (var files = Files.list(stick)) {
+      assertThat(files).hasSize(1).allMatch(file -> file.toString().endsWith(".lehrcase"));
+    }
   }
 
   private static Path file(Path root, String name, String text) throws Exception {

@@ -5,7 +5,9 @@ import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -40,7 +42,7 @@ final class SafeQuestions {
 
   void addTo(JsonApi api) {
     api.on("GET safe", desk.keyed((ask, keys) -> safe()));
-    api.on("POST backup", desk.keyed((ask, keys) -> backup(ask.json())));
+    api.on("POST backup", desk.keyed((ask, keys) -> backup(ask.file())));
     api.on("POST passphrase", desk.keyed((ask, keys) -> passphrase(ask)));
   }
 
@@ -58,15 +60,13 @@ final class SafeQuestions {
     return answer;
   }
 
-  private JsonElement backup(JsonObject body) throws Trouble, IOException, DeskHomeException {
-    Path folder = Path.of(Json.text(body, "folder").strip());
-    if (!folder.isAbsolute() || !Files.isDirectory(folder)) {
-      throw new Trouble(
-          TroubleCode.NOT_FOUND, "There is no such folder.", "Choose a folder that is there.");
-    }
-    String now = STAMP.format(clock.instant().atZone(java.time.ZoneOffset.UTC));
-    Path file = folder.resolve("desk backup " + now + ".lehrcase");
-    try (Passphrase passphrase = Passphrase.taking(Json.text(body, "passphrase").toCharArray())) {
+  /** The body is the folder, a line feed, and the passphrase. */
+  private JsonElement backup(byte[] body) throws Trouble, IOException, DeskHomeException {
+    int end = lineEnd(body);
+    try (Passphrase passphrase = OpenDesk.passphrase(after(body, end))) {
+      Path folder = folder(new String(body, 0, end, StandardCharsets.UTF_8).strip());
+      String now = STAMP.format(clock.instant().atZone(java.time.ZoneOffset.UTC));
+      Path file = folder.resolve("desk backup " + now + ".lehrcase");
       Rehearsal.Found found =
           new Backup(desk.home().folder(), clock, desk.random(), desk.cost())
               .make(passphrase, file);
@@ -79,20 +79,45 @@ final class SafeQuestions {
     }
   }
 
+  private static Path folder(String named) throws Trouble {
+    try {
+      Path folder = Path.of(named);
+      if (folder.isAbsolute() && Files.isDirectory(folder)) {
+        return folder;
+      }
+    } catch (InvalidPathException e) {
+      // as a folder that is not there
+    }
+    throw new Trouble(
+        TroubleCode.NOT_FOUND, "There is no such folder.", "Choose a folder that is there.");
+  }
+
   /** The body is the old passphrase, a line feed, and the new one. */
   private JsonElement passphrase(Ask ask) throws Trouble, IOException, DeskHomeException {
     byte[] both = ask.file();
-    int end = 0;
-    while (end < both.length && both[end] != '\n') {
-      end++;
-    }
-    byte[] fresh = Arrays.copyOfRange(both, Math.min(end + 1, both.length), both.length);
+    int end = lineEnd(both);
     try (Passphrase old = OpenDesk.passphrase(Arrays.copyOf(both, end));
-        Passphrase next = OpenDesk.passphrase(fresh)) {
+        Passphrase next = OpenDesk.passphrase(after(both, end))) {
       desk.home().changePassphrase(old, next, desk.cost(), desk.random());
     } finally {
       Arrays.fill(both, (byte) 0);
     }
     return new JsonObject();
+  }
+
+  private static int lineEnd(byte[] body) {
+    int end = 0;
+    while (end < body.length && body[end] != '\n') {
+      end++;
+    }
+    return end;
+  }
+
+  /** Takes what follows the line out of the body, which keeps none of it. */
+  private static byte[] after(byte[] body, int end) {
+    int from = Math.min(end + 1, body.length);
+    byte[] rest = Arrays.copyOfRange(body, from, body.length);
+    Arrays.fill(body, from, body.length, (byte) 0);
+    return rest;
   }
 }

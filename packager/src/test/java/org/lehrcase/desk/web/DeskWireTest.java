@@ -231,10 +231,7 @@ class DeskWireTest {
   @Test
   void aBackupIsProvedAndTheNewPassphraseOpens() throws Exception {
     sold();
-    JsonObject done =
-        desk.say(
-            "api/backup",
-            "{\"folder\":\"" + folder + "\",\"passphrase\":\"" + TestDesk.WORDS + "\"}");
+    JsonObject done = desk.hand("api/backup", folder + "\n" + TestDesk.WORDS);
     assertThat(Path.of(done.get("file").getAsString())).isRegularFile();
     assertThat(done.get("people").getAsInt()).isEqualTo(1);
     assertThat(desk.read("api/safe").get("daysAgo").getAsInt()).isZero();

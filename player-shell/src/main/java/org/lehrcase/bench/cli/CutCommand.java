@@ -1,11 +1,8 @@
 package org.lehrcase.bench.cli;
 
-import java.io.IOException;
-import java.util.concurrent.Callable;
+import org.lehrcase.bench.firing.FieldTrouble;
 import org.lehrcase.bench.layers.CutService;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
 
 /** Makes a cut list; JSON in, JSON out. Touches nothing else. */
 @Command(
@@ -15,19 +12,10 @@ import picocli.CommandLine.Parameters;
       "Ends with 0 done, 1 not everything comes out or the file cannot be read, 2 a field is wrong."
     },
     mixinStandardHelpOptions = true)
-final class CutCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "FILE", description = "The request; - for standard input.")
-  private String file;
-
-  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
-
+final class CutCommand extends JsonCommand {
   @Override
-  public Integer call() throws IOException {
-    return new JsonDoor(file, spec.commandLine())
-        .pass(
-            text -> {
-              CutService.Answer answer = CutService.answer(text);
-              return new JsonDoor.Reply(answer.json(), answer.possible());
-            });
+  public JsonDoor.Reply answer(String text) throws FieldTrouble {
+    CutService.Answer answer = CutService.answer(text);
+    return new JsonDoor.Reply(answer.json(), answer.possible());
   }
 }
