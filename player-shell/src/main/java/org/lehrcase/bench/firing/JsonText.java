@@ -35,7 +35,8 @@ public final class JsonText {
       throw new FieldTrouble(
           "",
           "this is not JSON; names stand in quotes, numbers have a point and no comma: "
-              + String.valueOf(e.getMessage()).replaceAll("\\s*\\bSee https?://\\S+", ""));
+              + String.valueOf(e.getMessage())
+                  .replaceAll("\\s*\\bSee https?://\\S+|^(\\w+\\.)+\\w+: ", ""));
     }
   }
 }

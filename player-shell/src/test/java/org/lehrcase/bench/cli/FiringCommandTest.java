@@ -65,6 +65,12 @@ class FiringCommandTest {
   }
 
   @Test
+  void whatIsNoJsonIsSaidInWords() throws Exception {
+    assertThat(run(request("{"))).isEqualTo(2);
+    assertThat(err.toString()).contains("not JSON", "End of input").doesNotContain("Exception");
+  }
+
+  @Test
   void aKilnThatCannotRunItEndsWithOneAndStillAnswers() throws Exception {
     String text = "{\"glass\":\"coe-90\",\"thickness_mm\":20,\"kiln\":{\"highest\":600}}";
     assertThat(run(request(text))).isEqualTo(1);
