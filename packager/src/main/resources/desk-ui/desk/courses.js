@@ -1,6 +1,7 @@
 import { get, post } from '../js/api.js';
 import { followJob } from '../js/job.js';
 import { button, el } from '../js/dom.js';
+import { correctionSheet } from './corrections.js';
 import { form, values } from './forms.js';
 import { folderField } from './folder.js';
 import { errorNotice, goodNotice, guarded } from './notice.js';
@@ -92,7 +93,8 @@ function courseSheet(course) {
       el('ul', {}, course.changes.map((line) => el('li', {}, line)))) : null,
     course.course && !course.courseThere ? el('p', { class: 'quiet' }, `Its folder is away: ${course.course}`) : null,
     el('ul', {}, course.editions.map((edition) => el('li', {}, `Edition ${edition.number}, ${edition.day}`,
-      el('div', { class: 'quiet path' }, edition.folder, edition.there ? '' : ' (not there now)')))),
+      el('div', { class: 'quiet path' }, edition.folder, edition.there ? '' : ' (not there now)'),
+      edition.there ? correctionSheet(edition) : null))),
     button({ text: 'Write its keys file again', onClick: (event) => reissue(course, event.currentTarget) }));
 }
 

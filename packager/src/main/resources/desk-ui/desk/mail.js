@@ -2,7 +2,7 @@ import { button, el } from '../js/dom.js';
 import { saveText } from '../js/save-text.js';
 
 /** Copies a text; an old browser, or one that is asked from elsewhere, gets a selected field. */
-async function copy(text, pressed) {
+export async function copyText(text, pressed) {
   try {
     await navigator.clipboard.writeText(text);
   } catch (refused) {
@@ -44,7 +44,7 @@ export function mailButtons(mail, onSent) {
   const copying = (words, text, leaves) => button({
     text: words,
     onClick: (event) => {
-      copy(text, event.currentTarget);
+      copyText(text, event.currentTarget);
       if (leaves) {
         tell();
       }

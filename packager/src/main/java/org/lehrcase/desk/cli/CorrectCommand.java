@@ -7,8 +7,6 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.core.edition.Correction;
 import org.lehrcase.core.edition.EditionLayout;
-import org.lehrcase.core.message.Armor;
-import org.lehrcase.core.message.ArmorKind;
 import org.lehrcase.desk.answering.RefusedException;
 import org.lehrcase.desk.correcting.CorrectionDesk;
 import org.lehrcase.desk.correcting.CorrectionWish;
@@ -88,7 +86,7 @@ final class CorrectCommand implements Callable<Integer> {
         new CorrectionDesk(desk, keys, surroundings.random(), surroundings.clock())
             .correct(edition, wish);
     if (mail != null) {
-      mail.write(mail(correction).getBytes(StandardCharsets.UTF_8));
+      mail.write(CorrectionDesk.text(correction).getBytes(StandardCharsets.UTF_8));
     }
     PrintWriter console = spec.commandLine().getOut();
     console.println("correction " + correction.fileName());
@@ -96,14 +94,5 @@ final class CorrectCommand implements Callable<Integer> {
         "file " + edition.resolve(EditionLayout.CORRECTIONS).resolve(correction.fileName()));
     console.flush();
     return ExitCode.DONE;
-  }
-
-  private static String mail(Correction correction) {
-    String words =
-        "This is a correction to a lesson, from "
-            + correction.statement().terms().name()
-            + ".\nWhat to do: drop this file on the start page of Lehrcase. It then stands in red"
-            + " where it belongs.";
-    return Armor.write(ArmorKind.CORRECTION, words, correction.toBytes());
   }
 }

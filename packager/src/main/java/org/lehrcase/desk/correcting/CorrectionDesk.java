@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
@@ -17,9 +18,12 @@ import org.lehrcase.core.edition.CorrectionPin;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.EditionLayout;
 import org.lehrcase.core.edition.OpenedEdition;
+import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.keys.EditionKey;
 import org.lehrcase.core.license.TrustedRoots;
+import org.lehrcase.core.message.Armor;
+import org.lehrcase.core.message.ArmorKind;
 import org.lehrcase.desk.answering.Refusal;
 import org.lehrcase.desk.answering.RefusedException;
 import org.lehrcase.desk.home.DeskHome;
@@ -65,10 +69,9 @@ public final class CorrectionDesk {
    */
   public Correction correct(Path folder, CorrectionWish wish)
       throws RefusedException, VaultException, SalesException, IOException {
-    EditionFolder edition = EditionFolder.open(folder, TrustedRoots.pinned(keys.root()));
+    EditionFolder edition = open(folder);
     EditionId id = edition.frontPage().edition();
-    EditionEntry entry = desk.book().editions().byId(id).orElseThrow(CorrectionDesk::notOurs);
-    try (EditionKey key = keys.master(entry.epoch()).editionKey(id)) {
+    try (EditionKey key = key(id)) {
       CorrectionNote note = note(OpenedEdition.open(edition, key), wish);
       byte[] sealed = Correction.seal(note, id, key, random);
       Correction correction = Correction.sign(sealed, id, desk.statement(), keys.desk());
@@ -81,6 +84,47 @@ public final class CorrectionDesk {
     }
   }
 
+  /**
+   * Says what a correction would say, and writes nothing.
+   *
+   * @param folder a copy of the edition
+   * @param wish what to put right
+   * @return the note, with its lesson and day
+   * @throws RefusedException if it cannot be a correction of that edition
+   * @throws VaultException if the folder's front page or contents are damaged
+   * @throws IOException if the folder or the book cannot be read
+   */
+  public CorrectionNote preview(Path folder, CorrectionWish wish)
+      throws RefusedException, VaultException, IOException {
+    return note(opened(folder), wish);
+  }
+
+  /**
+   * Opens an edition of this desk, to choose a lesson and a page in it.
+   *
+   * @param folder a copy of the edition
+   * @return the edition with every lesson
+   * @throws RefusedException if the edition is not this desk's
+   * @throws VaultException if the folder's front page or contents are damaged
+   * @throws IOException if the folder or the book cannot be read
+   */
+  public OpenedEdition opened(Path folder) throws RefusedException, VaultException, IOException {
+    EditionFolder edition = open(folder);
+    try (EditionKey key = key(edition.frontPage().edition())) {
+      return OpenedEdition.open(edition, key);
+    }
+  }
+
+  private EditionFolder open(Path folder) throws VaultException, IOException {
+    return EditionFolder.open(folder, TrustedRoots.pinned(keys.root()));
+  }
+
+  /** The key of an edition of this desk; the caller closes it. */
+  EditionKey key(EditionId id) throws RefusedException, SalesException {
+    EditionEntry entry = desk.book().editions().byId(id).orElseThrow(CorrectionDesk::notOurs);
+    return keys.master(entry.epoch()).editionKey(id);
+  }
+
   private CorrectionNote note(OpenedEdition edition, CorrectionWish wish) throws RefusedException {
     Lesson lesson =
         edition.lessons().stream()
@@ -90,7 +134,7 @@ public final class CorrectionDesk {
     LocalDate day = LocalDate.now(clock);
     try {
       if (wish.place() instanceof CorrectionWish.Place.Page page) {
-        Optional<Asset> handout = handout(lesson);
+        Optional<Asset> handout = handout(lesson, page.handout());
         return new CorrectionNote(
             lesson.id(),
             CorrectionPin.PAGE,
@@ -107,11 +151,38 @@ public final class CorrectionDesk {
     }
   }
 
-  private static Optional<Asset> handout(Lesson lesson) {
+  private static Optional<Asset> handout(Lesson lesson, Optional<AssetId> wanted) {
+    return handouts(lesson).stream()
+        .filter(asset -> wanted.isEmpty() || wanted.get().equals(asset.id()))
+        .findFirst();
+  }
+
+  /**
+   * Lists the handouts of a lesson that have pages.
+   *
+   * @param lesson the lesson
+   * @return PDF handouts in the order of the lesson
+   */
+  public static List<Asset> handouts(Lesson lesson) {
     return lesson.assets().stream()
         .filter(asset -> asset.role() == AssetRole.HANDOUT)
         .filter(asset -> asset.mediaType().equals("application/pdf"))
-        .findFirst();
+        .toList();
+  }
+
+  /**
+   * Words a correction as a text for a mail.
+   *
+   * @param correction the correction
+   * @return sentences above the signed message
+   */
+  public static String text(Correction correction) {
+    String words =
+        "This is a correction to a lesson, from "
+            + correction.statement().terms().name()
+            + ".\nWhat to do: drop this file on the start page of Lehrcase. It then stands in red"
+            + " where it belongs.";
+    return Armor.write(ArmorKind.CORRECTION, words, correction.toBytes());
   }
 
   /**

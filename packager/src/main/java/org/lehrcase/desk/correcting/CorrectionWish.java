@@ -1,5 +1,8 @@
 package org.lehrcase.desk.correcting;
 
+import java.util.Optional;
+import org.lehrcase.core.id.AssetId;
+
 /**
  * What a teacher wants to put right.
  *
@@ -18,10 +21,20 @@ public record CorrectionWish(int lesson, Place place, String text) {
     record Moment(long atMillis) implements Place {}
 
     /**
-     * A page of the lesson's handout.
+     * A page of a handout of the lesson.
      *
      * @param page from 1
+     * @param handout which one; without it the first that has pages
      */
-    record Page(int page) implements Place {}
+    record Page(int page, Optional<AssetId> handout) implements Place {
+      /**
+       * A page of the lesson's first handout.
+       *
+       * @param page from 1
+       */
+      public Page(int page) {
+        this(page, Optional.empty());
+      }
+    }
   }
 }

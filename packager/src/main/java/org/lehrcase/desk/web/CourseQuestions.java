@@ -5,7 +5,6 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
@@ -15,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.lehrcase.bench.trouble.Trouble;
-import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.bench.web.Ask;
 import org.lehrcase.bench.web.Jobs;
 import org.lehrcase.bench.web.Json;
@@ -89,7 +87,7 @@ final class CourseQuestions {
   }
 
   private JsonElement check(Ask ask) throws Trouble, IOException {
-    CourseReport report = CourseCheck.run(folder(Json.text(ask.json(), "folder")));
+    CourseReport report = CourseCheck.run(CoursePaths.folder(Json.text(ask.json(), "folder")));
     JsonObject answer = new JsonObject();
     answer.addProperty("title", report.course().title());
     answer.addProperty("series", report.course().series());
@@ -129,8 +127,8 @@ final class CourseQuestions {
 
   private JsonElement pack(Ask ask, DeskKeys keys) throws Trouble, IOException {
     JsonObject body = ask.json();
-    Path course = folder(Json.text(body, "folder"));
-    Path out = path(Json.text(body, "out"));
+    Path course = CoursePaths.folder(Json.text(body, "folder"));
+    Path out = CoursePaths.path(Json.text(body, "out"));
     String series = CourseCheck.run(course).course().series();
     PackWish wish = new PackWish(course, out, Optional.empty(), Set.of());
     JsonObject answer = new JsonObject();
@@ -141,7 +139,7 @@ final class CourseQuestions {
 
   private JsonElement keysFile(Ask ask, DeskKeys keys)
       throws Trouble, IOException, VaultException, RefusedException {
-    Path folder = folder(Json.text(ask.json(), "folder"));
+    Path folder = CoursePaths.folder(Json.text(ask.json(), "folder"));
     KeysIssue.Written written = new KeysIssue(desk.home(), keys, desk.random()).write(folder);
     JsonObject answer = new JsonObject();
     answer.addProperty("issue", written.issue());
@@ -188,32 +186,5 @@ final class CourseQuestions {
     public boolean goOn() {
       return report.wanted();
     }
-  }
-
-  private static Path folder(String text) throws Trouble {
-    Path path = path(text);
-    if (!Files.isDirectory(path)) {
-      throw noFolder(text);
-    }
-    return path;
-  }
-
-  private static Path path(String text) throws Trouble {
-    try {
-      Path path = Path.of(text.strip());
-      if (path.isAbsolute()) {
-        return path;
-      }
-      throw noFolder(text);
-    } catch (InvalidPathException e) {
-      throw noFolder(text);
-    }
-  }
-
-  private static Trouble noFolder(String text) {
-    return new Trouble(
-        TroubleCode.NOT_FOUND,
-        "\"" + text + "\" is no folder of this computer.",
-        "Choose the folder, or give its whole place.");
   }
 }

@@ -83,6 +83,7 @@ public final class DeskRooms implements AutoCloseable {
     new ActQuestions(desk).addTo(api);
     new ImportQuestions(desk).addTo(api);
     new CourseQuestions(desk, jobs, service.clock()).addTo(api);
+    new CorrectionQuestions(desk, service.clock()).addTo(api);
     new BookQuestions(desk).addTo(api);
     new SafeQuestions(desk, service.clock()).addTo(api);
     return new DeskRooms(
