@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.lehrcase.core.seal.CipherWarmup;
 import org.lehrcase.desk.home.DeskHome;
 import org.lehrcase.desk.home.DeskKeys;
+import org.lehrcase.desk.pack.CheckAhead;
 import org.lehrcase.desk.pack.PackResult;
 import org.lehrcase.desk.pack.PackWish;
 import org.lehrcase.desk.pack.Packer;
@@ -65,11 +66,12 @@ final class PackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    CipherWarmup.start(); // meanwhile the passphrase is stretched
-    return options.open(surroundings, this::pack);
+    CipherWarmup.start(); // both go on while the passphrase is typed and stretched
+    CheckAhead check = CheckAhead.of(course);
+    return options.open(surroundings, (desk, keys) -> pack(desk, keys, check));
   }
 
-  private int pack(DeskHome desk, DeskKeys keys) throws Exception {
+  private int pack(DeskHome desk, DeskKeys keys, CheckAhead check) throws Exception {
     List<Integer> declared = newLessons;
     PackWish wish =
         new PackWish(
@@ -82,7 +84,7 @@ final class PackCommand implements Callable<Integer> {
     PackResult result =
         new Packer(desk, keys, surroundings.random(), progress)
             .with(light.forms(desk, progress))
-            .pack(wish);
+            .pack(wish, check);
     tell(result);
     return ExitCode.DONE;
   }

@@ -12,7 +12,6 @@ import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.FrontPage;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.seal.CipherWarmup;
-import org.lehrcase.desk.author.CourseCheck;
 import org.lehrcase.desk.author.CourseReport;
 import org.lehrcase.desk.author.SourceCourse;
 import org.lehrcase.desk.home.DeskHome;
@@ -77,8 +76,22 @@ public final class Packer {
    *     for the next attempt
    */
   public PackResult pack(PackWish wish) throws IOException, PackException {
+    return pack(wish, CheckAhead.of(wish.course()));
+  }
+
+  /**
+   * Packs as {@link #pack(PackWish)} does, with the check of the course on its way already.
+   *
+   * @param wish what to pack and where
+   * @param check the check of the course that is wished for
+   * @return the edition; without news if nothing changed and none was made
+   * @throws PackException if the course or the disk does not allow it; no edition appears
+   * @throws IOException if reading or writing fails; no edition appears, finished parts are kept
+   *     for the next attempt
+   */
+  public PackResult pack(PackWish wish, CheckAhead check) throws IOException, PackException {
     CipherWarmup.start();
-    CourseReport report = CourseCheck.run(wish.course());
+    CourseReport report = check.report();
     if (!report.packable()) {
       throw CourseErrors.refusal(report);
     }
