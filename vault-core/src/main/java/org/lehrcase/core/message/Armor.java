@@ -74,14 +74,15 @@ public final class Armor {
   }
 
   /**
-   * Finds every message in a text.
+   * Finds every message in a text: armored, as {@linkplain CodeText codes} a camera has read, or
+   * {@linkplain TypedText typed} from paper.
    *
-   * @param text what a person saved or pasted
-   * @return the messages in order; empty if there is none
+   * @param text what a person saved, pasted, photographed or typed
+   * @return the messages, those of one form in order; empty if there is none
    * @throws VaultException.TooLarge if the text or a message is too long
-   * @throws VaultException.Truncated if a BEGIN line has no END line
-   * @throws VaultException.Malformed if what stands between the lines is not exact Base64, or the
-   *     lines do not fit each other
+   * @throws VaultException.Truncated if a BEGIN line has no END line, or codes or lines are missing
+   * @throws VaultException.Malformed if what stands between the lines is not exact Base64, the
+   *     lines do not fit each other, or a code or typed line is misread
    */
   public static List<Block> find(String text) throws VaultException {
     if (text.length() > MAX_TEXT_CHARS) {
@@ -103,6 +104,8 @@ public final class Armor {
         found.add(block(kind.get(), quiet.substring(from, marker.start())));
       }
     }
+    found.addAll(CodeText.find(text));
+    found.addAll(TypedText.find(text));
     return List.copyOf(found);
   }
 

@@ -1,34 +1,37 @@
 package org.lehrcase.core.message;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /** What stands on the BEGIN and END lines of a message in text. */
 public enum ArmorKind {
   /** A license. */
-  LICENSE(MessageType.LICENSE, "LICENSE"),
+  LICENSE(MessageType.LICENSE, "LICENSE", "LICENSE"),
   /** A laptop card. */
-  LAPTOP_CARD(MessageType.CARD, "LAPTOP CARD"),
+  LAPTOP_CARD(MessageType.CARD, "LAPTOP CARD", "CARD"),
   /** A key letter. */
-  KEY_LETTER(MessageType.LETTER, "KEY LETTER"),
+  KEY_LETTER(MessageType.LETTER, "KEY LETTER", "LETTER"),
   /** A new laptop's ask for a place. */
-  MOVE_ASK(MessageType.ASK, "MOVE ASK"),
+  MOVE_ASK(MessageType.ASK, "MOVE ASK", "ASK"),
   /** The old laptop's answer. */
-  MOVE_LINK(MessageType.LINK, "MOVE LINK"),
+  MOVE_LINK(MessageType.LINK, "MOVE LINK", "LINK"),
   /** A correction. */
-  CORRECTION(MessageType.CORRECTION, "CORRECTION"),
+  CORRECTION(MessageType.CORRECTION, "CORRECTION", "CORRECTION"),
   /** A bench's account of a trouble, which nobody signs. */
-  HELP_SLIP("HELP SLIP", 256);
+  HELP_SLIP(256, "HELP SLIP", "HELP");
 
   private final String words;
+  private final String codeWord;
   private final int maxBytes;
 
-  ArmorKind(MessageType type, String words) {
-    this(words, type.maxBytes());
+  ArmorKind(MessageType type, String words, String codeWord) {
+    this(type.maxBytes(), words, codeWord);
   }
 
-  ArmorKind(String words, int maxBytes) {
-    this.words = words;
+  ArmorKind(int maxBytes, String words, String codeWord) {
     this.maxBytes = maxBytes;
+    this.words = words;
+    this.codeWord = codeWord;
   }
 
   /** Returns the most bytes that may stand between the lines. */
@@ -39,6 +42,15 @@ public enum ArmorKind {
   /** Returns the words between the dashes, after BEGIN or END. */
   public String words() {
     return "LEHRCASE " + words;
+  }
+
+  /** Returns the word by which a code names the kind. */
+  String codeWord() {
+    return codeWord;
+  }
+
+  static Optional<ArmorKind> ofCodeWord(String word) {
+    return Arrays.stream(values()).filter(kind -> kind.codeWord.equals(word)).findFirst();
   }
 
   /** Finds a kind by its words, written without spaces. */

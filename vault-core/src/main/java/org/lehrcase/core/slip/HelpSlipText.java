@@ -7,11 +7,10 @@ import java.util.Optional;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.message.Armor;
 import org.lehrcase.core.message.ArmorKind;
-import org.lehrcase.core.message.Base45;
+import org.lehrcase.core.message.CodeText;
 
 /** A help slip as people send it: sentences above the block that the desk reads, or a QR code. */
 public final class HelpSlipText {
-  private static final String CODE_PREFIX = "LEHRCASE-HELP-1:";
   private static final long KIBIBYTES = 1024;
 
   private HelpSlipText() {}
@@ -86,7 +85,7 @@ public final class HelpSlipText {
    * @return upper-case text
    */
   public static String code(HelpSlip slip) {
-    return CODE_PREFIX + Base45.encode(slip.encode());
+    return CodeText.write(ArmorKind.HELP_SLIP, slip.encode()).get(0);
   }
 
   /**
@@ -97,11 +96,6 @@ public final class HelpSlipText {
    * @throws VaultException if there is one and it is damaged
    */
   public static Optional<HelpSlip> find(String text) throws VaultException {
-    String code = text.strip();
-    if (code.startsWith(CODE_PREFIX)) {
-      return Optional.of(
-          HelpSlip.decode(Base45.decode(code.substring(CODE_PREFIX.length()), HelpSlip.MAX_BYTES)));
-    }
     for (Armor.Block block : Armor.find(text)) {
       if (block.kind() == ArmorKind.HELP_SLIP) {
         return Optional.of(HelpSlip.decode(block.bytes()));
