@@ -2,6 +2,7 @@ import { get } from '../api.js';
 import { createStore } from '../store.js';
 import { byId, wakeIcons } from '../dom.js';
 import { errorNotice } from '../notice.js';
+import { connectTimers } from '../timers.js';
 import { DEFAULTS, loadSettings } from '../settings.js';
 import { fetchPieces } from '../pieces/pieces.js';
 import { FIRST, fromLesson } from './setup.js';
@@ -63,6 +64,7 @@ async function load(store) {
 
 async function start() {
   wakeIcons();
+  connectTimers();
   document.documentElement.dataset.ready = '';
   const store = createStore({ ...INITIAL, place: { e: place.get('e'), l: place.get('l') } }, effects);
   try {

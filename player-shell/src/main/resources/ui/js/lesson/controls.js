@@ -10,8 +10,16 @@ function name(control, words) {
 function connectSpeed(store) {
   const select = byId('speed');
   select.append(...SPEEDS.map((speed) => el('option', { value: speed }, `${speed}×`)));
+  const own = el('option', { hidden: true });
+  select.append(own);
   select.addEventListener('change', () => store.dispatch('speed', Number(select.value)));
-  store.watch((state) => state.speed, (speed) => { select.value = String(speed); });
+  store.watch((state) => state.speed, (speed) => {
+    if (!SPEEDS.includes(speed)) {
+      own.value = String(speed);
+      own.textContent = `${Number(speed.toFixed(2))}×`;
+    }
+    select.value = String(speed);
+  });
 }
 
 function connectGo(store) {

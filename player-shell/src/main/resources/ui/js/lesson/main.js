@@ -6,7 +6,12 @@ import { DEFAULTS, loadSettings, saveSettings } from '../settings.js';
 import { collectPapers } from './papers.js';
 import { tidyMoments } from './moments.js';
 import { playerEffects, connectPlayer } from './player.js';
-import { loopEffects, connectLoop } from './loop.js';
+import { loopEffects, connectLoop, NONE } from './loop.js';
+import { connectLoopBar } from './loop-bar.js';
+import { connectKeptLoops } from './kept-loops.js';
+import { USUAL_FRAME_SECONDS } from './frames.js';
+import { fetchNotes } from '../notebook/notes.js';
+import { connectTimers } from '../timers.js';
 import { paperEffects, connectPaper } from './paper.js';
 import { connectCaptions } from './captions.js';
 import { connectControls } from './controls.js';
@@ -24,7 +29,7 @@ import { connectCorrections } from './corrections.js';
 const INITIAL = {
   lesson: null, papers: [], moments: [], settings: DEFAULTS,
   time: 0, duration: 0, paused: true, speed: 1, muted: false, seeking: false,
-  loop: { from: null, to: null },
+  loop: NONE, frame: USUAL_FRAME_SECONDS, notes: [],
   paperId: null, paperPage: 1, held: false,
 };
 
@@ -53,8 +58,10 @@ function begin(store, lesson, settings) {
   connectCaptions(store);
   connectControls(store);
   connectLoop(store);
+  connectLoopBar(store);
   connectPaper(store);
   connectStrip(store);
+  connectKeptLoops(store);
   connectPiece(store);
   connectCorrections(store);
   connectPosition(store);
@@ -62,6 +69,8 @@ function begin(store, lesson, settings) {
   connectLight(store);
   connectKeys(store);
   connectMenu(store);
+  connectTimers();
+  fetchNotes().then((notes) => store.commit({ notes })).catch(() => undefined);
 }
 
 async function start() {

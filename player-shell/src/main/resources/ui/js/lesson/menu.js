@@ -3,10 +3,9 @@ import { openPanel } from '../panel.js';
 import { choice, settingsForm } from '../settings-form.js';
 import { helpSlipButton } from '../help-slip.js';
 import { quitButton } from '../quit.js';
-import { bytes, clock } from '../units.js';
-import { loops } from './loop.js';
+import { bytes } from '../units.js';
 import { keyTable } from './keys.js';
-import { startTimer } from './timers.js';
+import { timerForm } from '../timer-form.js';
 
 const CAPTION_SIZES = { key: 'captionSize', title: 'Caption size', options: [['s', 'small'], ['m', 'plain'], ['l', 'large'], ['xl', 'very large']] };
 
@@ -35,35 +34,14 @@ function captionChoices(store) {
       : null);
 }
 
-function loopEdges(store) {
-  const { loop } = store.getState();
-  if (!loops(loop)) {
-    return null;
-  }
-  const words = el('p', { role: 'status' });
-  const say = () => {
-    const { from, to } = store.getState().loop;
-    words.textContent = `From ${clock(from)} (${from.toFixed(1)} s) to ${clock(to)} (${to.toFixed(1)} s)`;
-  };
-  const move = (edge, by) => () => {
-    store.dispatch('loopEdge', { [edge]: store.getState().loop[edge] + by });
-    say();
-  };
-  say();
-  return el('div', {}, el('h3', {}, 'Loop'), words, el('div', { class: 'row' },
-    button({ text: 'Start earlier', onClick: move('from', -0.5) }),
-    button({ text: 'Start later', onClick: move('from', 0.5) }),
-    button({ text: 'End earlier', onClick: move('to', -0.5) }),
-    button({ text: 'End later', onClick: move('to', 0.5) })));
-}
-
-function timerForm() {
-  const minutes = el('input', { type: 'number', id: 'own-timer', min: '1', max: '5999', value: '10' });
-  return el('form', { class: 'row', on: { submit: (event) => {
-    event.preventDefault();
-    startTimer('Timer', Math.max(1, Number(minutes.value)) * 60);
-  } } },
-  el('label', { for: 'own-timer' }, 'Timer, minutes'), minutes, el('button', { type: 'submit' }, 'Start'));
+function anySpeed(store) {
+  const input = el('input', { type: 'number', id: 'any-speed', min: '0.1', max: '4', step: '0.05', value: String(store.getState().speed) });
+  input.addEventListener('change', () => {
+    const speed = Math.min(4, Math.max(0.1, Number(input.value) || 1));
+    input.value = String(speed);
+    store.dispatch('speed', speed);
+  });
+  return el('p', { class: 'row' }, el('label', { for: 'any-speed' }, 'Any speed, 0.1 to 4; the pitch stays'), input);
 }
 
 function openMenu(store) {
@@ -72,11 +50,12 @@ function openMenu(store) {
   openPanel('Menu',
     summary ? el('p', {}, summary) : null,
     block ? el('p', {}, `Block of this lesson: ${block}`) : null,
-    loopEdges(store),
     el('div', { class: 'row' },
       button({ text: 'One frame back', onClick: () => store.dispatch('frame', -1) }),
       button({ text: 'One frame on', onClick: () => store.dispatch('frame', 1) })),
-    el('h3', {}, 'At the bench'), timerForm(),
+    anySpeed(store),
+    el('h3', {}, 'Timers'), timerForm(),
+    el('h3', {}, 'At the bench'),
     el('p', {}, el('a', { class: 'button', href: `kiln.html?e=${lesson.edition}&l=${lesson.lesson.id}` }, 'Kiln sheet for my block')),
     el('h3', {}, 'How it is shown'),
     renditions(store), captionChoices(store),

@@ -2,6 +2,7 @@ import { address } from '../api.js';
 import { byId, button, el, icon, setIcon } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { closePanel, openPanel } from '../panel.js';
+import { loops } from './loop.js';
 import { momentAt } from './moments.js';
 import { kindWords, paperFor, signOf } from './papers.js';
 import { showPaper } from './paper-views.js';
@@ -126,7 +127,7 @@ export function connectPaper(store) {
   byId('papers-button').addEventListener('click', () => choosePaper(store));
   const papered = moments.filter((moment) => paperFor(moment, papers));
   store.watch((state) => momentAt(papered, state.time), (index, state) => {
-    if (!state.held && index >= 0) {
+    if (!state.held && !loops(state.loop) && index >= 0) {
       store.dispatch('openMoment', papered[index]);
     }
   });

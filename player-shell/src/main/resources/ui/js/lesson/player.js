@@ -1,9 +1,9 @@
-import { address } from '../api.js';
+import { address, get } from '../api.js';
 import { byId, el } from '../dom.js';
+import { frameStart, insideFrame } from './frames.js';
 import { preferredRendition, rememberRendition } from './light.js';
 
 export const SPEEDS = [0.25, 0.5, 0.75, 1, 1.25, 1.5, 2];
-const FRAME_SECONDS = 1 / 25;
 
 const video = () => byId('video');
 
@@ -34,9 +34,9 @@ export const playerEffects = {
   goOrStop: ({ dispatch }) => dispatch(video().paused ? 'go' : 'stop'),
   seek: ({ detail }) => seek(detail),
   skip: ({ detail }) => seek(video().currentTime + detail),
-  frame: ({ detail }) => {
+  frame: ({ detail, state }) => {
     video().pause();
-    seek(video().currentTime + detail * FRAME_SECONDS);
+    seek(insideFrame(frameStart(video().currentTime, state.frame) + detail * state.frame, state.frame));
   },
   speed: ({ detail, dispatch }) => {
     setSpeed(detail);
@@ -105,5 +105,7 @@ export function connectPlayer(store) {
     return;
   }
   setSpeed(speed);
+  get('api/frame', { e: lesson.edition, a: lesson.video[0].asset })
+    .then(({ seconds }) => seconds && store.commit({ frame: seconds })).catch(() => undefined);
   load(preferredRendition(lesson.video), startingPoint(lesson));
 }

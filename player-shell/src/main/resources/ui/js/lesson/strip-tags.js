@@ -3,7 +3,7 @@ import { clock } from '../units.js';
 import { momentAt, timerSeconds } from './moments.js';
 import { kindWords, paperFor, signOf } from './papers.js';
 import { placeTags, stripWidth } from './strip-layout.js';
-import { startTimer } from './timers.js';
+import { startTimer } from '../timers.js';
 
 const LEAST_REM = 4.2;
 const SCROLLING_REM = 8;
@@ -31,7 +31,7 @@ function tag(moment, store) {
     el('span', { class: 'tag-words' }, words),
     el('span', { class: 'heard' }, more(moment, paper)));
   const timer = wait
-    ? button({ label: `Start a timer: ${moment.text}`, sign: 'clock', kind: 'bare tag-beside tag-timer', onClick: () => startTimer(moment.text, wait) })
+    ? button({ label: `Start a timer: ${moment.text}`, sign: 'clock', kind: 'bare tag-beside tag-timer', onClick: () => startTimer(moment.text.slice(0, 100), wait).catch((error) => { byId('said').textContent = error.happened; }) })
     : null;
   return el('li', {}, main, moment.more.map((also) => tagBeside(also, store)), timer);
 }

@@ -4,6 +4,8 @@ import { byId, el, wakeIcons } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { DEFAULTS, loadSettings, saveSettings } from '../settings.js';
+import { timerForm } from '../timer-form.js';
+import { connectTimers } from '../timers.js';
 import { settingsForm } from '../settings-form.js';
 import { helpSlipButton } from '../help-slip.js';
 import { quit } from '../quit.js';
@@ -66,10 +68,12 @@ function render(bench) {
 
 function start() {
   wakeIcons();
+  connectTimers();
   document.documentElement.dataset.ready = '';
   byId('quit-button').addEventListener('click', quit);
   byId('menu-button').addEventListener('click', () => openPanel('Settings',
     settingsForm(store.getState().settings, (patch) => store.dispatch('settings', patch)),
+    el('h3', {}, 'Timers'), timerForm(),
     el('h3', {}, 'When something does not work'), helpSlipButton(null)));
   const lookAtSticks = stickList(byId('sticks'), refresh, mergeList(byId('merges'), refresh));
   dropPlace(byId('drop'), () => {

@@ -12,7 +12,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class Migrations {
   private static final List<String> STEPS =
-      List.of("0001_study.sql", "0002_pieces.sql", "0003_kilns.sql", "0004_moves.sql");
+      List.of(
+          "0001_study.sql",
+          "0002_pieces.sql",
+          "0003_kilns.sql",
+          "0004_moves.sql",
+          "0005_notebook.sql");
   private static final int MAX_STEP_BYTES = 1 << 16;
 
   private Migrations() {}

@@ -28,6 +28,7 @@ public final class StudyStore implements Closeable {
   private final OwnFiguresTable ownFigures;
   private final FiringLogTable firings;
   private final FiringPhotoTable firingPhotos;
+  private final Notebooks notebooks;
 
   private StudyStore(Database database, Clock clock) {
     this.database = database;
@@ -44,6 +45,7 @@ public final class StudyStore implements Closeable {
     this.ownFigures = new OwnFiguresTable(database, clock);
     this.firings = new FiringLogTable(database, clock);
     this.firingPhotos = new FiringPhotoTable(database, clock);
+    this.notebooks = new Notebooks(database, clock);
   }
 
   /**
@@ -188,6 +190,15 @@ public final class StudyStore implements Closeable {
    */
   public FiringLogTable firings() {
     return firings;
+  }
+
+  /**
+   * Returns notebooks, notes, their pictures, and timers.
+   *
+   * @return the tables
+   */
+  public Notebooks notebooks() {
+    return notebooks;
   }
 
   @Override

@@ -58,6 +58,8 @@ public final class BenchRooms implements AutoCloseable {
         });
     new StudyQuestions(bench).addTo(api);
     new PieceQuestions(bench.store().pieces()).addTo(api);
+    new NoteQuestions(bench.store().notebooks()).addTo(api);
+    new TimerQuestions(bench.store().notebooks().timers(), Clock.systemUTC()).addTo(api);
     MadePapers papers = new MadePapers();
     addKilnTo(api, bench, papers);
     new OpeningQuestions(bench, jobs).addTo(api);

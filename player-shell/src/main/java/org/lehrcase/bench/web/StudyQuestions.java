@@ -6,7 +6,9 @@ import com.google.gson.JsonPrimitive;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import org.lehrcase.bench.courses.FrameLength;
 import org.lehrcase.bench.courses.Prose;
 import org.lehrcase.bench.courses.StudyLesson;
 import org.lehrcase.bench.home.Bench;
@@ -37,6 +39,7 @@ final class StudyQuestions {
   void addTo(JsonApi api) {
     api.on("GET lesson", this::lesson);
     api.on("GET markdown", this::markdown);
+    api.on("GET frame", this::frame);
     api.on("PUT position", this::keepPosition);
     api.on("GET settings", ask -> settings());
     api.on("PUT settings", this::keepSettings);
@@ -58,6 +61,16 @@ final class StudyQuestions {
         "seconds", bench.store().positions().of(id).map(Position::seconds).orElse(0.0));
     answer.add("position", position);
     answer.add("settings", settings());
+    return answer;
+  }
+
+  /** How long one picture of a film stands; the page asks while the film loads. */
+  private JsonElement frame(Ask ask) throws Trouble, VaultException, IOException {
+    AssetId id = AssetId.ofHex(hex(ask.query("a"), AssetId.BYTES));
+    OptionalDouble seconds =
+        FrameLength.seconds(bench.courses().file(edition(ask.query("e")), id).clear());
+    JsonObject answer = new JsonObject();
+    seconds.ifPresent(s -> answer.addProperty("seconds", s));
     return answer;
   }
 
