@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.lehrcase.bench.courses.Prose;
+import org.lehrcase.core.course.AmountPer;
 import org.lehrcase.core.course.MaterialsList;
 import org.lehrcase.core.course.MaterialsRow;
 import org.lehrcase.core.glass.CurvePoint;
@@ -107,7 +108,7 @@ public final class PaperSheets {
                 row.amount().map(amount -> number(amount.doubleValue())).orElse("")
                     + " "
                     + row.unit();
-            String per = row.per().word().isEmpty() ? "" : "\nper " + row.per().word();
+            String per = per(row.per());
             String note = (row.where() + "\n" + row.note()).strip();
             sheet.row(
                 List.of("\u25a1", row.item(), much.strip() + per, row.itemNo(), note),
@@ -115,6 +116,10 @@ public final class PaperSheets {
                 false);
           }
         });
+  }
+
+  private static String per(AmountPer per) {
+    return per == AmountPer.ONCE ? "\nonce" : "\nper " + per.word();
   }
 
   /**

@@ -2,6 +2,7 @@ package org.lehrcase.bench.printing;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -28,12 +29,7 @@ public final class PicturePage {
     try (PDDocument document = new PDDocument();
         ByteArrayOutputStream out = new ByteArrayOutputStream()) {
       document.getDocumentInformation().setTitle(title);
-      PDImageXObject image;
-      try {
-        image = PDImageXObject.createFromByteArray(document, picture, title);
-      } catch (IllegalArgumentException e) {
-        throw new IOException("this is no picture that can be printed", e);
-      }
+      PDImageXObject image = image(document, picture, title);
       PDRectangle sheet = PDRectangle.A4;
       if (image.getWidth() > image.getHeight()) {
         sheet = new PDRectangle(sheet.getHeight(), sheet.getWidth());
@@ -44,6 +40,20 @@ public final class PicturePage {
       Stamp.all(document, stamp);
       document.save(out);
       return out.toByteArray();
+    }
+  }
+
+  /** Reads a picture into a document. */
+  static PDImageXObject image(PDDocument document, byte[] picture, String title)
+      throws IOException {
+    Optional<FlatPng> flat = FlatPng.of(picture);
+    if (flat.isPresent()) {
+      return flat.get().in(document);
+    }
+    try {
+      return PDImageXObject.createFromByteArray(document, picture, title);
+    } catch (IllegalArgumentException e) {
+      throw new IOException("this is no picture that can be printed", e);
     }
   }
 

@@ -2,7 +2,6 @@ package org.lehrcase.bench.printing;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -10,7 +9,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,12 +31,7 @@ final class SheetWriter implements Closeable {
 
   SheetWriter(String title) throws IOException {
     document.getDocumentInformation().setTitle(title);
-    try (@Nullable InputStream in = Stamp.class.getResourceAsStream(Stamp.FONT)) {
-      if (in == null) {
-        throw new IOException("the program is incomplete: " + Stamp.FONT + " is missing");
-      }
-      font = PDType0Font.load(document, in, true);
-    }
+    font = Stamp.font(document);
     turn();
   }
 

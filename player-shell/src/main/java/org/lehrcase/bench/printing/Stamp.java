@@ -58,15 +58,20 @@ public final class Stamp implements AutoCloseable {
   /** Writes the words into the margin of every page. */
   static void all(PDDocument document, String words) throws IOException {
     document.setAllSecurityToBeRemoved(true);
+    PDFont loaded = font(document);
+    String printable = printable(words, loaded);
+    for (PDPage page : document.getPages()) {
+      stamp(document, page, loaded, printable);
+    }
+  }
+
+  /** Loads the font of our papers into a document, which embeds what is used of it. */
+  static PDFont font(PDDocument document) throws IOException {
     try (@Nullable InputStream font = Stamp.class.getResourceAsStream(FONT)) {
       if (font == null) {
         throw new IOException("the program is incomplete: " + FONT + " is missing");
       }
-      PDFont loaded = PDType0Font.load(document, font, true);
-      String printable = printable(words, loaded);
-      for (PDPage page : document.getPages()) {
-        stamp(document, page, loaded, printable);
-      }
+      return PDType0Font.load(document, font, true);
     }
   }
 

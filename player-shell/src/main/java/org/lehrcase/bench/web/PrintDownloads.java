@@ -16,10 +16,12 @@ import org.lehrcase.bench.printing.PaperSheets;
 import org.lehrcase.bench.printing.PicturePage;
 import org.lehrcase.bench.printing.Stamp;
 import org.lehrcase.bench.printing.SvgStamp;
+import org.lehrcase.bench.printing.TemplatePages;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
+import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.edition.OpenedEdition;
 import org.lehrcase.core.license.License;
 
@@ -79,9 +81,8 @@ final class PrintDownloads implements Downloads {
 
   /** A paper as it is saved. */
   private record Saved(String name, String mediaType, byte[] bytes) {
-    static Saved pages(Asset asset, byte[] pdf) {
-      String bare = asset.name().replaceAll("\\.[A-Za-z0-9]{1,8}$", "");
-      return new Saved(bare + ".pdf", "application/pdf", pdf);
+    static Saved pages(String title, byte[] pdf) {
+      return new Saved(title + ".pdf", "application/pdf", pdf);
     }
   }
 
@@ -89,13 +90,22 @@ final class PrintDownloads implements Downloads {
       throws VaultException, IOException {
     byte[] bytes = edition.read(asset, MAX_PAPER_BYTES);
     String title =
-        asset.name().replaceAll("(\\.(firing|materials|fault))?\\.[A-Za-z0-9]{1,8}$", "");
+        asset.name().replaceAll("(\\.(firing|materials|fault|template))?\\.[A-Za-z0-9]{1,8}$", "");
     return switch (asset.mediaType()) {
       case "image/svg+xml" -> new Saved(asset.name(), asset.mediaType(), SvgStamp.of(bytes, words));
-      case "image/png", "image/jpeg" -> Saved.pages(asset, PicturePage.of(title, bytes, words));
-      case "text/markdown" -> Saved.pages(asset, PaperSheets.prose(title, bytes, words));
-      default -> Saved.pages(asset, table(asset, title, bytes, words));
+      case "image/png" -> Saved.pages(title, pixels(asset, title, bytes, words));
+      case "image/jpeg" -> Saved.pages(title, PicturePage.of(title, bytes, words));
+      case "text/markdown" -> Saved.pages(title, PaperSheets.prose(title, bytes, words));
+      default -> Saved.pages(title, table(asset, title, bytes, words));
     };
+  }
+
+  /** A template keeps its true size; any other picture is as large as the paper. */
+  private static byte[] pixels(Asset asset, String title, byte[] png, String words)
+      throws IOException {
+    return asset.role() == AssetRole.TEMPLATE
+        ? TemplatePages.of(title, png, words)
+        : PicturePage.of(title, png, words);
   }
 
   private static byte[] table(Asset asset, String title, byte[] bytes, String words)

@@ -66,7 +66,9 @@ class PaperSheetsTest {
     String csv =
         "item;amount;unit;per;item_no;where;note\nmedium, fine;2,5;g;sheet;77;studio;stir\nbrush;;;once;;;\n";
     assertThat(text(PaperSheets.materials("List", csv.getBytes(UTF_8), WHO)))
-        .contains("medium, fine", "2.5 g", "per sheet", "77", "studio", "stir", "brush", WHO);
+        .contains(
+            "medium, fine", "2.5 g", "per sheet", "77", "studio", "stir", "brush", "once", WHO)
+        .doesNotContain("per once");
   }
 
   @Test
