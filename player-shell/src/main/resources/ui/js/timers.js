@@ -22,20 +22,21 @@ const now = () => Date.now() + aheadMillis;
 const say = (words) => { const said = byId('said'); if (said) { said.textContent = words; } };
 const restOf = (timer) => (timer.endsAtMillis - now()) / 1000;
 
-function take(answer) {
+/** Takes the bench's answer about timers over into the page. */
+export function takeTimers(answer) {
   aheadMillis = answer.nowMillis - Date.now();
   timers = answer.timers;
   draw();
 }
 
-const look = () => get('api/timers').then(take).catch(() => undefined);
+const look = () => get('api/timers').then(takeTimers).catch(() => undefined);
 
-const end = (timer) => post(`api/timers/${timer.id}/end`).then(take).catch(() => undefined);
+const end = (timer) => post(`api/timers/${timer.id}/end`).then(takeTimers).catch(() => undefined);
 
 /** Starts a timer that every page shows. */
 export async function startTimer(words, seconds) {
   await wakeSound();
-  take(await post('api/timers', { words, seconds: Math.round(seconds) }));
+  takeTimers(await post('api/timers', { words, seconds: Math.round(seconds) }));
   say(`Timer started: ${words}, ${spoken(seconds)}`);
 }
 

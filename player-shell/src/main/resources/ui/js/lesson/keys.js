@@ -1,4 +1,5 @@
 import { byId, el } from '../dom.js';
+import { ACTS, learnedAct } from './acts.js';
 import { openPanel, panelIsOpen } from '../panel.js';
 
 const follow = (id) => byId(id)?.click();
@@ -28,6 +29,9 @@ export const KEYS = [
   { keys: ['e', 'E'], shown: 'E', text: 'my piece: its next step', run: () => (byId('piece-step') || byId('piece-begin'))?.focus() },
   { keys: ['n', 'N'], shown: 'N', text: 'next lesson', run: () => follow('lesson-after') },
   { keys: ['b', 'B'], shown: 'B', text: 'lesson before', run: () => follow('lesson-before') },
+  { keys: ['w', 'W'], shown: 'W', text: 'wet hands: very large buttons, or a pedal', run: (s) => s.dispatch('wet') },
+  { keys: ['k', 'K'], shown: 'K', text: 'mark this second', run: (s) => ACTS.find((act) => act.id === 'mark').run(s) },
+  { keys: ['t', 'T'], shown: 'T', text: 'timer of this moment, or five minutes; stop what rings', run: (s) => ACTS.find((act) => act.id === 'timer').run(s) },
   { keys: ['m', 'M'], shown: 'M', text: 'menu', run: () => follow('menu-button') },
   { keys: ['?'], shown: '?', text: 'these keys', run: () => showKeys() },
 ];
@@ -42,10 +46,13 @@ export function keyTable() {
 export const showKeys = () => openPanel('Keys', keyTable());
 
 /** A key that the focused control needs itself is left to it. */
-function belongsToControl(event) {
+function belongsToControl(event, wet) {
   const { target, key } = event;
   if (target.matches('input, textarea, select')) {
     return true;
+  }
+  if (wet) {
+    return target.matches('a');
   }
   if (key === ' ') {
     return target.matches('button, a, summary');
@@ -53,9 +60,24 @@ function belongsToControl(event) {
   return (key.startsWith('Arrow') || key.startsWith('Page')) && target.matches('[role="slider"]');
 }
 
+/** With wet hands, keys of pedals and clickers work without being taught. */
+const wetAct = (event, wet) => (wet ? ACTS.find((act) => act.keys.includes(event.key)) : undefined);
+
 export function connectKeys(store) {
   document.addEventListener('keydown', (event) => {
-    if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || panelIsOpen() || belongsToControl(event)) {
+    if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || panelIsOpen() || belongsToControl(event, store.getState().wet)) {
+      return;
+    }
+    const learned = learnedAct(event, store.getState().settings) || wetAct(event, store.getState().wet);
+    if (learned) {
+      event.preventDefault();
+      if (!event.repeat) {
+        learned.run(store);
+      }
+      return;
+    }
+    if (event.key === 'Escape' && store.getState().wet) {
+      store.dispatch('wet');
       return;
     }
     const entry = KEYS.find((candidate) => candidate.keys.includes(event.key));

@@ -19,6 +19,8 @@ import { connectStrip } from './strip.js';
 import { connectPosition } from './position.js';
 import { connectRecovery } from './recovery.js';
 import { connectLight } from './light.js';
+import { connectWake } from './wake.js';
+import { connectWet, wetEffects } from './wet.js';
 import { connectKeys } from './keys.js';
 import { connectMenu } from './menu.js';
 import { connectTitle } from './title.js';
@@ -29,7 +31,7 @@ import { connectCorrections } from './corrections.js';
 const INITIAL = {
   lesson: null, papers: [], moments: [], settings: DEFAULTS,
   time: 0, duration: 0, paused: true, speed: 1, muted: false, seeking: false,
-  loop: NONE, frame: USUAL_FRAME_SECONDS, notes: [],
+  loop: NONE, frame: USUAL_FRAME_SECONDS, notes: [], wet: false,
   paperId: null, paperPage: 1, held: false,
 };
 
@@ -67,6 +69,8 @@ function begin(store, lesson, settings) {
   connectPosition(store);
   connectRecovery(store, fetchLesson);
   connectLight(store);
+  connectWet(store);
+  connectWake(store);
   connectKeys(store);
   connectMenu(store);
   connectTimers();
@@ -76,7 +80,7 @@ function begin(store, lesson, settings) {
 async function start() {
   wakeIcons();
   document.documentElement.dataset.ready = '';
-  const store = createStore(INITIAL, { ...playerEffects, ...loopEffects, ...paperEffects, ...settingsEffects });
+  const store = createStore(INITIAL, { ...playerEffects, ...loopEffects, ...paperEffects, ...wetEffects, ...settingsEffects });
   try {
     const [lesson, settings] = await Promise.all([fetchLesson(), loadSettings().catch(() => DEFAULTS)]);
     begin(store, lesson, settings);

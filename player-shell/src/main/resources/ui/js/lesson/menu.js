@@ -56,6 +56,7 @@ function openMenu(store) {
     anySpeed(store),
     el('h3', {}, 'Timers'), timerForm(),
     el('h3', {}, 'At the bench'),
+    el('p', {}, el('a', { class: 'button', href: 'pedal.html' }, 'My pedal or clicker')),
     el('p', {}, el('a', { class: 'button', href: `kiln.html?e=${lesson.edition}&l=${lesson.lesson.id}` }, 'Kiln sheet for my block')),
     el('h3', {}, 'How it is shown'),
     renditions(store), captionChoices(store),
