@@ -9,7 +9,8 @@ import { layOut } from '../template/lay-out.js';
 import { PAPERS } from '../template/tiles.js';
 import { cutSheet, template } from './drawings.js';
 import { dams, notes, sheetTable, shopping } from './lists.js';
-import { planSize, readPlan, request, subjects } from './plan.js';
+import { connectPapers, cutQuestion } from './papers.js';
+import { planSize, readPlan, request, shownPlan, subjects } from './plan.js';
 import { side } from './side.js';
 
 const SIDE = { min: 10, max: 3000 };
@@ -78,11 +79,7 @@ function draw() {
 }
 
 async function cut() {
-  const { own } = state;
-  const answer = await post('api/sheets/cut', {
-    stock_mm: [own.stockWidth, own.stockHeight], thickness_mm: own.thickness, goal: 'sheets',
-    pieces: [{ name: 'sheet', w_mm: own.width, h_mm: own.height, count: own.sheets * own.pieces, spare: own.spare }],
-  });
+  const answer = await post('api/sheets/cut', cutQuestion(state.own));
   byId('cut').replaceChildren(...(answer.problem ? [el('p', { class: 'notice care' }, answer.problem.message)] : [
     el('p', {}, answer.message), ...answer.sheets.map((sheet) => cutSheet(sheet, answer)),
     el('p', { class: 'hint' }, 'Score and snap in the order of the numbers.'),
@@ -136,7 +133,7 @@ const fail = (error) => byId('trouble').replaceChildren(errorNotice(error));
 /** Takes a plan: its own format first, so that the teacher's sheets are known. */
 async function take(plan) {
   const size = planSize(plan);
-  Object.assign(state, { plan, teacher: null, pins: {} });
+  Object.assign(state, { plan, teacher: null, pins: {}, from: null });
   Object.assign(state.own, { ...size, sheets: plan.sheets || 1, thickness: (plan.piece && plan.piece.thickness_mm) || 3, licence: plan.use || '' });
   byId('plan-name').textContent = plan.name || '';
   byId('own-fields').replaceChildren(...fieldNodes());
@@ -158,6 +155,7 @@ async function fromLesson(place) {
   if (paper) {
     const response = await fetch(address(paper.url));
     await take(readPlan(await response.text()));
+    state.from = { e: place.get('e') || '', l: place.get('l'), a: paper.id };
   } else {
     byId('trouble').replaceChildren(el('p', { class: 'notice' }, 'This lesson has no plan of sheets. Open one of your own, above.'));
   }
@@ -173,10 +171,10 @@ function connect() {
     document.documentElement.dataset.print = what;
     window.print();
   }));
+  connectPapers(state);
   byId('save-plan').addEventListener('click', () => {
     if (state.answer) {
-      const kept = { ...request(state.plan, state.own, state.pins, null) };
-      kept.subjects = kept.subjects.map((one, at) => ({ ...one, pin: state.pins[one.name], planned_on: state.answer.subjects[at].sheet }));
+      const kept = shownPlan(state);
       saveText(`${JSON.stringify(kept, null, 2)}\n`, `${kept.name || 'My piece'}.layers.yaml`);
     }
   });

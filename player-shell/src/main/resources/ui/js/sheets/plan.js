@@ -74,3 +74,9 @@ export function request(plan, own, pins, teacher) {
     piece: { ...(plan.piece || {}), sheet_mm: [own.width, own.height], thickness_mm: own.thickness },
   };
 }
+
+/** The plan as it is shown: every subject on its sheet, what was moved by hand pinned. */
+export function shownPlan({ plan, own, pins, answer }) {
+  const asked = request(plan, own, pins, null);
+  return { ...asked, subjects: asked.subjects.map((one, at) => ({ ...one, pin: pins[one.name], planned_on: answer.subjects[at].sheet })) };
+}

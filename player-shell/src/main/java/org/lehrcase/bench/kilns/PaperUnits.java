@@ -16,12 +16,19 @@ import org.lehrcase.core.glass.TemperatureUnit;
  * @param temperature unit of temperatures
  * @param inches whether lengths are in inches
  */
-record PaperUnits(TemperatureUnit temperature, boolean inches) {
+public record PaperUnits(TemperatureUnit temperature, boolean inches) {
   private static final Pattern DEGREES = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C(/h)?");
   private static final Pattern LENGTH = Pattern.compile("(\\d+(?:\\.\\d+)?) mm\\b");
   private static final double MM_PER_INCH = 25.4;
 
-  static PaperUnits read(JsonObject request) throws FieldTrouble {
+  /**
+   * Reads the units of a request's {@code paper}: {@code temperature} and {@code length}.
+   *
+   * @param request the request
+   * @return Celsius and millimetres where nothing is said
+   * @throws FieldTrouble if a unit is none
+   */
+  public static PaperUnits read(JsonObject request) throws FieldTrouble {
     Optional<Fields> paper = new Fields(request, "").object("paper");
     if (paper.isEmpty()) {
       return new PaperUnits(TemperatureUnit.CELSIUS, false);
@@ -40,7 +47,13 @@ record PaperUnits(TemperatureUnit temperature, boolean inches) {
     return String.format(Locale.ROOT, "%.0f %s", temperature.ofCelsius(celsius), sign());
   }
 
-  String length(double mm) {
+  /**
+   * Returns a length with its unit.
+   *
+   * @param mm the length in millimetres
+   * @return the words
+   */
+  public String length(double mm) {
     return inches
         ? String.format(Locale.ROOT, "%.2f in", mm / MM_PER_INCH)
         : String.format(Locale.ROOT, "%.1f mm", mm).replace(".0 mm", " mm");
@@ -52,7 +65,7 @@ record PaperUnits(TemperatureUnit temperature, boolean inches) {
   }
 
   /** Turns every temperature, rate and length of a sentence into these units. */
-  String sentence(String words) {
+  public String sentence(String words) {
     String degrees =
         DEGREES
             .matcher(words)

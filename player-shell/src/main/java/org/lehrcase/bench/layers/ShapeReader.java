@@ -10,10 +10,17 @@ import org.lehrcase.core.layers.outline.Outline;
 import org.lehrcase.core.layers.outline.Point;
 
 /** Reads what is drawn round a subject: an outline, or a box. */
-final class ShapeReader {
+public final class ShapeReader {
   private ShapeReader() {}
 
-  static Optional<Outline> outline(Fields item) throws FieldTrouble {
+  /**
+   * Reads {@code outline_mm} or {@code box_mm}.
+   *
+   * @param item the subject
+   * @return its outline, empty if nothing is drawn
+   * @throws FieldTrouble naming the field and the subject
+   */
+  public static Optional<Outline> outline(Fields item) throws FieldTrouble {
     try {
       if (item.has("outline_mm")) {
         return Optional.of(Outline.of(points(item)));

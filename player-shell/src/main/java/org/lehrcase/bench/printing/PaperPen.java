@@ -8,32 +8,47 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 
 /** Draws on a page in points from its upper left corner, in one embedded font. */
-final class PaperPen {
+public final class PaperPen {
   private static final float BOLD_STROKE = 0.03f;
 
   private final PDPageContentStream out;
   private final PDFont font;
   private final float heightPoints;
 
-  PaperPen(PDPageContentStream out, PDFont font, float heightPoints) {
+  /**
+   * Draws on a page.
+   *
+   * @param out the page's stream; the caller closes it
+   * @param font embedded in the page's document
+   * @param heightPoints height of the page
+   */
+  public PaperPen(PDPageContentStream out, PDFont font, float heightPoints) {
     this.out = out;
     this.font = font;
     this.heightPoints = heightPoints;
   }
 
-  /** A place and a size of letters. */
-  record At(float x, float y, float size) {}
+  /**
+   * A place and a size of letters, in points.
+   *
+   * @param x from the left edge
+   * @param y from the upper edge to the foot of the letters
+   * @param size of the letters
+   */
+  public record At(float x, float y, float size) {}
 
-  void text(At at, String words) throws IOException {
+  /** Writes words. */
+  public void text(At at, String words) throws IOException {
     write(at, words, false);
   }
 
-  void bold(At at, String words) throws IOException {
+  /** Writes words in bold. */
+  public void bold(At at, String words) throws IOException {
     write(at, words, true);
   }
 
   /** Ends at the place instead of beginning there. */
-  void textUpTo(At at, String words) throws IOException {
+  public void textUpTo(At at, String words) throws IOException {
     write(new At(at.x() - width(words, at.size()), at.y(), at.size()), words, false);
   }
 
@@ -47,12 +62,13 @@ final class PaperPen {
     out.endText();
   }
 
-  float width(String words, float size) throws IOException {
+  /** Returns how wide words are, in points. */
+  public float width(String words, float size) throws IOException {
     return font.getStringWidth(Stamp.printable(words, font)) / 1000 * size;
   }
 
   /** Writes words in lines of a width; returns where the next line would stand. */
-  float paragraph(At at, float width, String words) throws IOException {
+  public float paragraph(At at, float width, String words) throws IOException {
     float y = at.y();
     for (String line : wrapped(words, at.size(), width)) {
       text(new At(at.x(), y, at.size()), line);
@@ -61,7 +77,8 @@ final class PaperPen {
     return y;
   }
 
-  List<String> wrapped(String words, float size, float width) throws IOException {
+  /** Breaks words into lines of a width in points. */
+  public List<String> wrapped(String words, float size, float width) throws IOException {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : words.split(" ")) {
@@ -79,7 +96,8 @@ final class PaperPen {
     return lines;
   }
 
-  void grey(float share) throws IOException {
+  /** Sets the shade of lines and letters, 0 black, 1 white. */
+  public void grey(float share) throws IOException {
     out.setStrokingColor(share, share, share);
     out.setNonStrokingColor(share, share, share);
   }

@@ -58,10 +58,14 @@ public final class Stamp implements AutoCloseable {
   /** Writes the words into the margin of every page. */
   static void all(PDDocument document, String words) throws IOException {
     document.setAllSecurityToBeRemoved(true);
-    PDFont loaded = font(document);
-    String printable = printable(words, loaded);
+    all(document, words, font(document));
+  }
+
+  /** Writes the words in a font that the document has already. */
+  static void all(PDDocument document, String words, PDFont font) throws IOException {
+    String printable = printable(words, font);
     for (PDPage page : document.getPages()) {
-      stamp(document, page, loaded, printable);
+      stamp(document, page, font, printable);
     }
   }
 

@@ -49,8 +49,20 @@ public final class Ask {
    * @throws IOException if the request ends early
    */
   public JsonObject json() throws Trouble, IOException {
+    return json(MAX_JSON_BYTES);
+  }
+
+  /**
+   * Returns a longer body as a JSON object: a plan with many outlines.
+   *
+   * @param limitBytes the most that is read
+   * @return the object
+   * @throws Trouble if it is no JSON object, or larger
+   * @throws IOException if the request ends early
+   */
+  JsonObject json(int limitBytes) throws Trouble, IOException {
     requireType("application/json");
-    return Json.object(body(MAX_JSON_BYTES));
+    return Json.object(body(limitBytes));
   }
 
   /**

@@ -78,6 +78,7 @@ public final class BenchRooms implements AutoCloseable {
     Clock clock = Clock.systemDefaultZone();
     new KilnQuestions(bench, clock).addTo(api);
     new SheetQuestions().addTo(api);
+    new SheetPapers(bench, papers).addTo(api);
     new KilnPapers(papers, clock).addTo(api);
     new OwnFigureQuestions(bench.store().ownFigures()).addTo(api);
     new FiringLogQuestions(bench.store(), papers, clock).addTo(api);

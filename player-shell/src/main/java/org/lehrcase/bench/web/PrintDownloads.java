@@ -23,7 +23,6 @@ import org.lehrcase.core.VaultException;
 import org.lehrcase.core.course.Asset;
 import org.lehrcase.core.course.AssetRole;
 import org.lehrcase.core.edition.OpenedEdition;
-import org.lehrcase.core.license.License;
 
 /**
  * Save for printing. Every paper carries the buyer's name: PDFs and drawings keep their size,
@@ -59,7 +58,7 @@ final class PrintDownloads implements Downloads {
                         "The teacher does not allow saving this kind of paper.",
                         "Read it on the screen."));
     response.getHeaders().put("Content-Security-Policy", SecurityHeaders.COURSE_POLICY);
-    String words = words(edition);
+    String words = new BuyerWords(bench).of(edition);
     if (file.mediaType().equals("application/pdf")) {
       head(response, asset.name(), "application/pdf");
       stamped(file, words, response);
@@ -128,16 +127,5 @@ final class PrintDownloads implements Downloads {
             new BufferedOutputStream(Content.Sink.asOutputStream(response), BUFFER_BYTES)) {
       stamp.writeTo(out);
     }
-  }
-
-  private String words(OpenedEdition edition) throws VaultException, IOException {
-    String series = edition.frontPage().title().series();
-    for (License license : bench.opening().licenses()) {
-      if (license.terms().series().contains(series)) {
-        String number = license.id().hex().substring(0, 8);
-        return license.terms().name() + " · license " + number;
-      }
-    }
-    return "open lesson";
   }
 }
