@@ -30,7 +30,7 @@ function dropZone(take) {
 
 /** Many files: a few are asked about at a time, answers keep their order. */
 async function takeAll(files, list, summary, context) {
-  const counts = { letter: 0, waits: 0, slip: 0, nothing: 0 };
+  const counts = { letter: 0, waits: 0, slip: 0, returned: 0, nothing: 0 };
   const queue = files.map((file) => ({ file, place: el('li', {}, `${file.name} …`) }));
   list.prepend(...queue.map((one) => one.place));
   const work = async () => {
@@ -51,6 +51,7 @@ async function takeAll(files, list, summary, context) {
     counts.letter ? several(counts.letter, 'letter') + ' to send' : null,
     counts.waits ? several(counts.waits, 'card') + (counts.waits > 1 ? ' wait' : ' waits') : null,
     counts.slip ? several(counts.slip, 'help slip') : null,
+    counts.returned ? `${several(counts.returned, 'place')} given back` : null,
     counts.nothing ? `${counts.nothing} with nothing for the desk` : null].filter(Boolean);
   summary.replaceChildren(goodNotice(`${said.join(', ')}.`));
 }

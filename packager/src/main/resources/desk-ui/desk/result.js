@@ -78,5 +78,10 @@ export function resultItem(result, name, context) {
   if (result.kind === 'slip') {
     return slip(result, name, context);
   }
+  if (result.kind === 'returned') {
+    return el('li', { 'data-kind': 'returned' }, el('strong', {}, `${result.license.name} gave a place back`), ` · ${result.license.email}`,
+      el('p', {}, `${result.reason} ${result.license.laptops.filter((laptop) => laptop.living).length} of ${result.license.places} laptops in use.`),
+      el('p', { class: 'quiet small' }, name));
+  }
   return el('li', { 'data-kind': 'nothing' }, el('strong', {}, name), el('p', {}, result.reason));
 }

@@ -6,11 +6,11 @@ import { saveText } from './save-text.js';
 const QUIET_SQUARES = 4;
 
 /** A QR code from rows of 0 and 1, with the light margin that readers need. */
-function codeDrawing(rows) {
+export function codeDrawing(rows, words = 'The help slip as a code for a phone') {
   const side = rows.length + 2 * QUIET_SQUARES;
   const path = rows.flatMap((row, y) => Array.from(row, (square, x) => (square === '1'
     ? `M${x + QUIET_SQUARES} ${y + QUIET_SQUARES}h1v1h-1z` : ''))).join('');
-  return svg('svg', { class: 'code', viewBox: `0 0 ${side} ${side}`, role: 'img', 'aria-label': 'The help slip as a code for a phone', 'shape-rendering': 'crispEdges' },
+  return svg('svg', { class: 'code', viewBox: `0 0 ${side} ${side}`, role: 'img', 'aria-label': words, 'shape-rendering': 'crispEdges' },
     svg('rect', { width: side, height: side, fill: '#fff' }),
     svg('path', { d: path, fill: '#000' }));
 }

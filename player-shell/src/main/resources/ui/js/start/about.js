@@ -1,5 +1,6 @@
 import { button, el } from '../dom.js';
 import { several } from '../units.js';
+import { giveBackFacts } from './give-back.js';
 import { askForPlace, passedAgain } from './move.js';
 
 function laptopFacts(laptop) {
@@ -42,11 +43,12 @@ function moveFacts({ licenses }) {
 }
 
 /** Facts one needs rarely, kept below everything else. */
-export function renderAbout(place, bench) {
+export function renderAbout(place, bench, refresh) {
   place.replaceChildren(el('div', { class: 'facts' },
     laptopFacts(bench.laptop),
     teacherFacts(bench.statements),
     moveFacts(bench),
+    giveBackFacts(bench, refresh),
     el('div', {},
       el('h2', {}, 'This program'),
       el('p', {}, el('a', { href: 'ui/trial.html' }, 'Try this laptop'), ': does it play a course, hear, see and print?'),

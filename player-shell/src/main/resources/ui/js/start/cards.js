@@ -35,6 +35,7 @@ const LICENSE_STATES = {
   active: 'open on this laptop',
   shut: 'this laptop is not recognised now',
   passed: 'its place has moved to another laptop',
+  givenBack: 'its place was given back; send the slip to your teacher',
 };
 
 function seriesTitle(series, courses) {
@@ -57,7 +58,7 @@ function licenseCard({ licenses, courses }, refresh) {
 }
 
 function laptopCard(bench, refresh) {
-  const waiting = bench.licenses.find((license) => ['noCard', 'asked', 'shut'].includes(license.state));
+  const waiting = bench.licenses.find((license) => ['noCard', 'asked', 'shut', 'givenBack'].includes(license.state));
   const made = Boolean(bench.waiting && bench.waiting.cardMade) || bench.licenses.some((l) => l.state === 'asked');
   const active = bench.licenses.length > 0 && !waiting;
   const trouble = el('div', {});

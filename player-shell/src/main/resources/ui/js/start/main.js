@@ -63,7 +63,7 @@ function render(bench) {
   renderGoOn(byId('go-on'), bench);
   renderCourses(byId('course-list'), bench, refresh);
   renderCards(byId('cards'), bench, refresh);
-  renderAbout(byId('about-laptop'), bench);
+  renderAbout(byId('about-laptop'), bench, refresh);
 }
 
 function start() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.Octets;
+import org.lehrcase.core.license.GiveBack;
 import org.lehrcase.core.license.LaptopCard;
 import org.lehrcase.core.message.Armor;
 import org.lehrcase.core.message.ArmorKind;
@@ -43,6 +44,8 @@ public final class Inbox {
     WAITS,
     /** It is a help slip. */
     SLIP,
+    /** It gave a place back, now or before. */
+    RETURNED,
     /** There is nothing in it for the desk. */
     NOTHING
   }
@@ -76,6 +79,11 @@ public final class Inbox {
     for (Armor.Block block : blocks(text)) {
       if (block.kind() == ArmorKind.LAPTOP_CARD) {
         results.add(card(block));
+      }
+    }
+    for (Armor.Block block : blocks(text)) {
+      if (block.kind() == ArmorKind.GIVE_BACK) {
+        results.add(returned(block.content().toBytes()));
       }
     }
     Optional<HelpSlip> slip = slip(text);
@@ -123,11 +131,7 @@ public final class Inbox {
     try {
       card = LaptopCard.verify(block.bytes());
     } catch (VaultException e) {
-      return new Result(
-          Kind.NOTHING,
-          "",
-          Optional.empty(),
-          Optional.empty(),
+      return nothingBecause(
           "The laptop card was damaged on its way; ask the buyer to send the file once more.");
     }
     try {
@@ -137,6 +141,28 @@ public final class Inbox {
     } catch (RefusedException e) {
       return waits(card, block, String.valueOf(e.getMessage()));
     }
+  }
+
+  private Result returned(byte[] message) throws IOException {
+    try {
+      Returns.Returned done = new Returns(book).take(GiveBack.verify(message));
+      return new Result(
+          Kind.RETURNED,
+          "",
+          Optional.empty(),
+          Optional.of(done.license()),
+          done.again() ? "The place was free already." : "A place was given back and is free.");
+    } catch (VaultException e) {
+      return nothingBecause(
+          "The slip of a place given back was damaged or changed on its way; ask the buyer to"
+              + " send it once more. Nothing was changed.");
+    } catch (RefusedException e) {
+      return nothingBecause(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static Result nothingBecause(String reason) {
+    return new Result(Kind.NOTHING, "", Optional.empty(), Optional.empty(), reason);
   }
 
   private Result answered(LaptopCard card, Answering.Wish wish)
@@ -170,6 +196,6 @@ public final class Inbox {
     } catch (RefusedException e) {
       reason = String.valueOf(e.getMessage());
     }
-    return new Result(Kind.NOTHING, "", Optional.empty(), Optional.empty(), reason);
+    return nothingBecause(reason);
   }
 }

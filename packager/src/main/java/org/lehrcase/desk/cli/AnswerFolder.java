@@ -76,7 +76,9 @@ final class AnswerFolder {
         letters++;
         spec.commandLine().getOut().println("letter " + letter + " to " + mail.to());
       } else {
-        waiting += result.kind() == Inbox.Kind.NOTHING ? 0 : 1;
+        boolean settled =
+            result.kind() == Inbox.Kind.NOTHING || result.kind() == Inbox.Kind.RETURNED;
+        waiting += settled ? 0 : 1;
         err.println("note: " + name + ": " + result.reason());
       }
     }

@@ -16,6 +16,7 @@ import org.lehrcase.bench.opening.DropPlace;
 import org.lehrcase.bench.opening.EditionTray;
 import org.lehrcase.bench.opening.Opening;
 import org.lehrcase.bench.store.StudyStore;
+import org.lehrcase.core.VaultException;
 import org.lehrcase.core.device.Traits;
 import org.lehrcase.core.license.TrustedRoots;
 
@@ -59,8 +60,19 @@ public record Bench(
     Courses.Places places = new Courses.Places(world.sticks(), new KeptCopies(home));
     Corrections corrections = new Corrections(store.corrections(), opening);
     Courses courses = new Courses(store.editions(), roots, places, opening, corrections);
+    finishRenewal(opening);
     courses.kept().settle(TrustedRoots.firstMeeting());
     return new Bench(home, store, roots, laptop, opening, courses);
+  }
+
+  /** A power cut after a place was given up may have left this to do; nothing waits for it. */
+  private static void finishRenewal(Opening opening) throws IOException {
+    try {
+      opening.renewSecret();
+    } catch (VaultException e) {
+      System.getLogger(Bench.class.getName())
+          .log(System.Logger.Level.WARNING, "the laptop's secret was not renewed");
+    }
   }
 
   /**

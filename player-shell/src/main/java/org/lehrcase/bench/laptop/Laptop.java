@@ -124,6 +124,25 @@ public final class Laptop {
     return bound.secret();
   }
 
+  /**
+   * Draws another secret for this machine; nothing is stored.
+   *
+   * @return the secret with its wraps; empty if the machine tells too little about itself
+   */
+  public synchronized Optional<LaptopBinding.Bound> another() {
+    return binding.create(traits);
+  }
+
+  /**
+   * Takes a secret whose wraps were stored in place of all earlier ones.
+   *
+   * @param stored from {@link #another}
+   */
+  public synchronized void adopt(LaptopBinding.Bound stored) {
+    openedFrom = Octets.of(stored.wraps().toBytes());
+    opened = List.of(stored.secret());
+  }
+
   private static Trouble tellsTooLittle() {
     return new Trouble(
         TroubleCode.SHUT,

@@ -91,6 +91,11 @@ public final class DropPlace {
               Kind.LINK,
               "This is a part of a file that passes a place on.",
               "Bring the whole file to the laptop that asked for it.");
+      case GIVE_BACK ->
+          Dropped.refused(
+              Kind.UNKNOWN,
+              "This says that a place was given back. It goes to your teacher.",
+              "Send it from any phone or computer.");
       case CORRECTION -> corrections.accept(message);
       case HELP_SLIP ->
           Dropped.refused(

@@ -11,7 +11,9 @@ public enum LicenseState {
   /** Its keys are here, but this machine is not recognised. */
   SHUT("shut"),
   /** Its place was passed on. */
-  PASSED("passed");
+  PASSED("passed"),
+  /** Its place was given back to the teacher. */
+  GIVEN_BACK("givenBack");
 
   private final String text;
 

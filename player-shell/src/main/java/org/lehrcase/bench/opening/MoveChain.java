@@ -31,11 +31,7 @@ record MoveChain(License license, LaptopCard card, KeyLetter letter, List<MoveLi
     if (!letter.cardDigest().equals(card.digest())) {
       throw new VaultException.Tampered("the letter of this move answers another card");
     }
-    MoveChain chain = begin(license, card, letter);
-    for (byte[] link : parts.links()) {
-      chain = chain.with(MoveLink.verify(link, chain.to(), chain.next()));
-    }
-    return chain;
+    return new MoveChain(license, card, letter, parts.follow(card, letter));
   }
 
   MoveChain with(MoveLink link) {

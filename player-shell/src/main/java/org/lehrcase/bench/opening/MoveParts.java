@@ -3,8 +3,12 @@ package org.lehrcase.bench.opening;
 import java.util.ArrayList;
 import java.util.List;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.license.KeyLetter;
+import org.lehrcase.core.license.LaptopCard;
+import org.lehrcase.core.license.MoveLink;
 import org.lehrcase.core.message.Armor;
 import org.lehrcase.core.message.ArmorKind;
+import org.lehrcase.core.primitive.VerifyKey;
 
 /** The messages of a move, still unverified, as they stand in its text. */
 final class MoveParts {
@@ -47,6 +51,20 @@ final class MoveParts {
           "this text does not hold the whole move; bring the file itself");
     }
     return found.get(0).bytes();
+  }
+
+  /** Verifies every link by the key of the laptop before it. */
+  List<MoveLink> follow(LaptopCard head, KeyLetter answer) throws VaultException {
+    List<MoveLink> verified = new ArrayList<>();
+    VerifyKey from = head.verifyKey();
+    MoveLink.Position next = MoveLink.Position.after(answer);
+    for (byte[] link : links) {
+      MoveLink one = MoveLink.verify(link, from, next);
+      verified.add(one);
+      from = one.to();
+      next = MoveLink.Position.after(one);
+    }
+    return verified;
   }
 
   byte[] license() {

@@ -19,6 +19,7 @@ import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.PlaceKeys;
+import org.lehrcase.core.license.GiveBack;
 import org.lehrcase.core.license.KeyLetter;
 import org.lehrcase.core.license.LaptopCard;
 import org.lehrcase.core.license.License;
@@ -137,6 +138,7 @@ public final class Moves {
       if (!ground.store().moves().pass(move)) {
         throw noPlace();
       }
+      opening.renewSecret();
       return text;
     }
   }
@@ -183,13 +185,26 @@ public final class Moves {
     }
   }
 
-  private Optional<CardPlace> active(LicenseId license) throws VaultException, IOException {
+  Optional<CardPlace> active(LicenseId license) throws VaultException, IOException {
     for (CardPlace place : places.all()) {
       if (place.license().equals(Optional.of(license)) && places.opens(place)) {
         return Optional.of(place);
       }
     }
     return Optional.empty();
+  }
+
+  /** How a place came to this laptop, as a slip for the teacher tells it. */
+  GiveBack.Chain chainOf(CardPlace place) throws VaultException, IOException {
+    Octets bytes = place.answer().map(Answer::letter).orElseThrow();
+    KeyLetter letter = KeyLetter.verifyAny(bytes.toBytes(), ground.roots().deskKeys());
+    Optional<Move> came = ground.store().moves().of(place.cardDigest(), Role.TAKEN);
+    LaptopCard card = LaptopCard.verify(place.card().toBytes());
+    if (came.isEmpty()) {
+      return new GiveBack.Chain(card, letter.digest(), List.of());
+    }
+    List<MoveLink> links = MoveParts.of(came.get().bundle()).follow(card, letter);
+    return new GiveBack.Chain(card, letter.digest(), links);
   }
 
   /** How a place came to this laptop: by its own letter, or along a chain of links. */

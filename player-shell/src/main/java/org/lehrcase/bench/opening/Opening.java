@@ -210,6 +210,25 @@ public final class Opening implements EditionKeys {
   }
 
   /**
+   * Returns the giving back of places of this laptop.
+   *
+   * @return what works on the same places
+   */
+  public GiveBacks giveBacks() {
+    return new GiveBacks(this, store, places);
+  }
+
+  /**
+   * Gives this laptop another secret, if a place was given up since the last time.
+   *
+   * @throws VaultException if what is stored is damaged
+   * @throws IOException if the database cannot be used; it stays due then
+   */
+  public synchronized void renewSecret() throws VaultException, IOException {
+    new SecretRenewal(store, laptop, places).run();
+  }
+
+  /**
    * Says how far a license has come.
    *
    * @param license the license
@@ -233,7 +252,9 @@ public final class Opening implements EditionKeys {
 
   private LicenseState state(CardPlace place) throws VaultException, IOException {
     if (place.state() == PlaceState.PASSED) {
-      return LicenseState.PASSED;
+      return store.givenBack().slip(place.cardDigest()).isPresent()
+          ? LicenseState.GIVEN_BACK
+          : LicenseState.PASSED;
     }
     if (place.answer().isEmpty()) {
       return LicenseState.ASKED;

@@ -58,7 +58,8 @@ final class Places {
   private LaptopCard.About about(Optional<LicenseId> license) throws IOException, VaultException {
     for (CardPlace place : table.all()) {
       boolean same = license.isPresent() && place.license().equals(license);
-      if (same && place.answer().isPresent() && keysOf(place).isEmpty()) {
+      boolean here = place.state() != PlaceState.PASSED;
+      if (same && here && place.answer().isPresent() && keysOf(place).isEmpty()) {
         return LaptopCard.About.replacing(license.get(), place.answer().get().place());
       }
     }
@@ -192,9 +193,14 @@ final class Places {
 
   /** Opens the seed of a place, if it is still here; the caller owns it. */
   Optional<PlaceSeed> seedOf(CardPlace place) throws IOException, VaultException {
+    return seedOf(place.cardDigest(), place.seed());
+  }
+
+  /** Opens a wrapped seed; the caller owns it. */
+  Optional<PlaceSeed> seedOf(Octets digest, Octets wrapped) throws IOException, VaultException {
     for (DeviceSecret secret : laptop.secrets()) {
       try {
-        return Optional.of(secret.openSeed(place.cardDigest(), place.seed()));
+        return Optional.of(secret.openSeed(digest, wrapped));
       } catch (VaultException.Tampered e) {
         continue; // wrapped under another secret of this laptop
       }

@@ -23,7 +23,8 @@ public final class Database implements Closeable {
     "PRAGMA busy_timeout=5000",
     "PRAGMA journal_mode=WAL",
     "PRAGMA synchronous=FULL",
-    "PRAGMA foreign_keys=ON"
+    "PRAGMA foreign_keys=ON",
+    "PRAGMA secure_delete=ON"
   };
 
   private final Connection connection;

@@ -36,6 +36,31 @@ public final class LaptopTable {
   }
 
   /**
+   * Puts the wraps of another secret in place of all earlier ones; a step of a larger transaction.
+   *
+   * @param wraps the new set
+   * @param gone how many places had been given up until now
+   * @throws StoreException if it could not be written
+   */
+  public void replace(Octets wraps, long gone) throws StoreException {
+    database.run(
+        "UPDATE laptop SET wraps=?, previous=NULL, renewed_after=?, written_at_millis=?",
+        wraps.toBytes(),
+        gone,
+        clock.millis());
+  }
+
+  /**
+   * Returns how many places had been given up when the secret was renewed last.
+   *
+   * @return the number, 0 before the first renewal
+   * @throws StoreException if it could not be read
+   */
+  public long renewedAfter() throws StoreException {
+    return database.first("SELECT renewed_after FROM laptop", row -> row.getLong(1)).orElse(0L);
+  }
+
+  /**
    * Returns the current set.
    *
    * @return the wraps, empty before the first card

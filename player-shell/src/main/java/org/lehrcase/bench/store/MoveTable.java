@@ -28,6 +28,9 @@ public final class MoveTable {
   private static final String GIVE_UP =
       "UPDATE place SET state='PASSED', seed=x'', secret=x'' WHERE card_digest=? AND state='ACTIVE'";
 
+  private static final String FORGET_ASK =
+      "UPDATE move SET seed=x'' WHERE card_digest=? AND role='TAKEN'";
+
   private final Database database;
   private final Clock clock;
 
@@ -95,7 +98,7 @@ public final class MoveTable {
   public boolean pass(Move move) throws StoreException {
     return database.inTransaction(
         () -> {
-          boolean here = database.run(GIVE_UP, move.cardDigest()) > 0;
+          boolean here = giveUp(database, move.cardDigest());
           if (here) {
             add(move);
           }
@@ -146,6 +149,12 @@ public final class MoveTable {
   public Optional<Move> of(Octets cardDigest, Role role) throws StoreException {
     return database.first(
         COLUMNS + "WHERE card_digest=? AND role=?", MoveTable::read, cardDigest.hex(), role.name());
+  }
+
+  /** Empties seed and keys of a place that was active, and the seed of the ask it came by. */
+  static boolean giveUp(Database database, String cardDigest) throws StoreException {
+    database.run(FORGET_ASK, cardDigest);
+    return database.run(GIVE_UP, cardDigest) > 0;
   }
 
   private void add(Move move) throws StoreException {

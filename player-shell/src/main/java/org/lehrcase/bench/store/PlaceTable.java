@@ -104,6 +104,31 @@ public final class PlaceTable {
   }
 
   /**
+   * What is kept of a card or an ask, under another secret of this laptop.
+   *
+   * @param digest digest of the card or ask
+   * @param seed its seed, wrapped
+   * @param keys its keys, wrapped, if it has any
+   */
+  public record Wrapped(Octets digest, Octets seed, Optional<Octets> keys) {}
+
+  /**
+   * Replaces what is wrapped under an earlier secret; a step of a larger transaction.
+   *
+   * @param anew the same under the new secret
+   * @throws StoreException if it could not be written
+   */
+  public void wrapAnew(Wrapped anew) throws StoreException {
+    String digest = anew.digest().hex();
+    database.run("UPDATE move SET seed=? WHERE ask_digest=?", anew.seed().toBytes(), digest);
+    database.run("UPDATE place SET seed=? WHERE card_digest=?", anew.seed().toBytes(), digest);
+    if (anew.keys().isPresent()) {
+      byte[] keys = anew.keys().get().toBytes();
+      database.run("UPDATE place SET secret=? WHERE card_digest=?", keys, digest);
+    }
+  }
+
+  /**
    * Changes the state only.
    *
    * @param cardDigest the card

@@ -18,6 +18,7 @@ public final class StudyStore implements Closeable {
   private final LaptopTable laptop;
   private final PlaceTable places;
   private final MoveTable moves;
+  private final GivenBackTable givenBack;
   private final LicenseTable licenses;
   private final RootTable roots;
   private final EditionTable editions;
@@ -35,6 +36,7 @@ public final class StudyStore implements Closeable {
     this.laptop = new LaptopTable(database, clock);
     this.places = new PlaceTable(database, clock);
     this.moves = new MoveTable(database, clock);
+    this.givenBack = new GivenBackTable(database, clock);
     this.licenses = new LicenseTable(database, clock);
     this.roots = new RootTable(database, clock);
     this.editions = new EditionTable(database, clock);
@@ -100,6 +102,15 @@ public final class StudyStore implements Closeable {
    */
   public MoveTable moves() {
     return moves;
+  }
+
+  /**
+   * Returns the places that were given back.
+   *
+   * @return the table
+   */
+  public GivenBackTable givenBack() {
+    return givenBack;
   }
 
   /**

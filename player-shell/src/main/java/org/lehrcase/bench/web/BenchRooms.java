@@ -66,6 +66,7 @@ public final class BenchRooms implements AutoCloseable {
     new CopyQuestions(bench, jobs).addTo(api);
     new MergeQuestions(bench, jobs).addTo(api);
     new MoveQuestions(bench).addTo(api);
+    new GiveBackQuestions(bench).addTo(api);
     HelpSlips slips = new HelpSlips(bench, service.version());
     new HelpQuestions(slips, Clock.systemDefaultZone()).addTo(api);
     MediaHandler media = new MediaHandler(new CourseMedia(bench.courses()));

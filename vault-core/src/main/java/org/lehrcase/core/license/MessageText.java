@@ -118,6 +118,22 @@ public final class MessageText {
     return armored(ArmorKind.MOVE_LINK, sentences, link.toBytes());
   }
 
+  /**
+   * Writes the slip of a place that was given back.
+   *
+   * @param slip the slip
+   * @return the text of the file
+   */
+  public static String of(GiveBack slip) {
+    List<String> sentences =
+        List.of(
+            "A laptop gave its place back. It opens the course no longer.",
+            "What to do: send this to the teacher from whom you bought the course, from any phone or"
+                + " computer. The place is free again then.",
+            "It holds no secret. The lines below must stay complete.");
+    return armored(ArmorKind.GIVE_BACK, sentences, slip.toBytes());
+  }
+
   private static String armored(ArmorKind kind, List<String> sentences, byte[] message) {
     String text = sentences.stream().collect(Collectors.joining("\n"));
     return Armor.write(kind, text, message);

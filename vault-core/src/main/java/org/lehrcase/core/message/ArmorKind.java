@@ -15,6 +15,8 @@ public enum ArmorKind {
   MOVE_ASK(MessageType.ASK, "MOVE ASK", "ASK"),
   /** The old laptop's answer. */
   MOVE_LINK(MessageType.LINK, "MOVE LINK", "LINK"),
+  /** A laptop gives its place back. */
+  GIVE_BACK(MessageType.GIVE_BACK, "GIVE BACK SLIP", "BACK"),
   /** A correction. */
   CORRECTION(MessageType.CORRECTION, "CORRECTION", "CORRECTION"),
   /** A bench's account of a trouble, which nobody signs. */

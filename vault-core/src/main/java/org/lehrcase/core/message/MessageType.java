@@ -19,6 +19,8 @@ public enum MessageType {
   ASK("ask", 256),
   /** The old laptop's answer to an ask. */
   LINK("link", 256),
+  /** A laptop gives its place back. */
+  GIVE_BACK("give-back", 8 * 1024),
   /** The public front of an edition. */
   FRONT_PAGE("front page", 1 << 20),
   /** The index of an edition's keys file. */
