@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.core.license.TrustedRoots;
+import org.lehrcase.core.message.Armor;
 import org.lehrcase.desk.answering.LicenseSearch;
 import org.lehrcase.desk.answering.Licensing;
 import org.lehrcase.desk.answering.Refusal;
@@ -82,7 +83,7 @@ final class StickCommand implements Callable<Integer> {
   @Option(
       names = "--letters",
       paramLabel = "DIR",
-      description = "Also writes for each stick a letter to print, a PDF of one page.")
+      description = "Also writes for each stick a letter to print, a PDF of one sheet.")
   private @Nullable Path letters;
 
   @Option(
@@ -154,7 +155,9 @@ final class StickCommand implements Callable<Integer> {
     for (Recipient recipient : recipients) {
       warn(run, recipient);
       if (folder != null) {
-        out().println("letter " + LetterFiles.write(folder, recipient, run.welcome(recipient)));
+        List<Armor.Block> messages = messages(papers, recipient);
+        Path file = LetterFiles.write(folder, recipient, run.welcome(recipient), messages);
+        out().println("letter " + file);
       }
     }
     List<StickResult> results =
@@ -165,6 +168,13 @@ final class StickCommand implements Callable<Integer> {
     }
     long made = results.stream().filter(StickResult::made).count();
     return made == recipients.size() ? ExitCode.DONE : ExitCode.FILES;
+  }
+
+  private static List<Armor.Block> messages(Optional<StickPapers> papers, Recipient recipient)
+      throws IOException, RefusedException {
+    return papers.isPresent() && recipient.license().isPresent()
+        ? papers.get().messages(recipient.license().get())
+        : List.of();
   }
 
   private List<Recipient> recipients(DeskHome desk) throws IOException, RefusedException {

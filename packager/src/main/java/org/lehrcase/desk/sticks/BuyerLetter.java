@@ -10,9 +10,13 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.lehrcase.core.message.Armor;
 import org.lehrcase.desk.sticks.LetterPen.Column;
 
-/** The sheet of paper that goes into the envelope with a stick: one page of A4, made in memory. */
+/**
+ * The sheet of paper that goes into the envelope with a stick: a page of A4, made in memory, with
+ * license and key letters on its back.
+ */
 public final class BuyerLetter {
   static final String FONT = "/org/lehrcase/bench/printing/DejaVuSans.ttf";
   private static final float LEFT = 54;
@@ -28,10 +32,11 @@ public final class BuyerLetter {
    * Draws the letter.
    *
    * @param words what the buyer is told; long names are cut
-   * @return a PDF of one page, its font inside
+   * @param messages license and key letters for the back
+   * @return a PDF of one page, or of two if there are messages; its font inside
    * @throws IOException if drawing fails
    */
-  public static byte[] draw(Welcome words) throws IOException {
+  public static byte[] draw(Welcome words, List<Armor.Block> messages) throws IOException {
     Welcome welcome = words.forPaper();
     try (PDDocument document = new PDDocument();
         ByteArrayOutputStream out = new ByteArrayOutputStream()) {
@@ -46,6 +51,7 @@ public final class BuyerLetter {
         y = warnings(pen, y);
         foot(pen, welcome, y);
       }
+      LetterBack.add(document, font, messages);
       document.save(out);
       return out.toByteArray();
     }

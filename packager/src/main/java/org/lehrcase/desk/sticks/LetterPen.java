@@ -101,6 +101,22 @@ final class LetterPen {
     page.stroke();
   }
 
+  /** Black squares, in one path so that no seam shows between them. */
+  void squares(List<String> rows, float x, float top, float side) throws IOException {
+    page.setNonStrokingColor(Color.BLACK);
+    for (int row = 0; row < rows.size(); row++) {
+      String squares = rows.get(row);
+      int from = squares.indexOf('1');
+      while (from >= 0) {
+        int light = squares.indexOf('0', from);
+        int to = light < 0 ? squares.length() : light;
+        page.addRect(x + from * side, top - (row + 1) * side, (to - from) * side, side);
+        from = squares.indexOf('1', to);
+      }
+    }
+    page.fill();
+  }
+
   /** A stroke with a head at its end. */
   void arrow(Color color, float fromX, float fromY, float toX, float toY) throws IOException {
     double angle = Math.atan2(toY - fromY, toX - fromX);

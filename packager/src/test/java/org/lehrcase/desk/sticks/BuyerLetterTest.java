@@ -79,7 +79,7 @@ class BuyerLetterTest {
 
   /** The text, after a look that there is one sheet and every letter is on it. */
   private static String text(Welcome welcome) throws IOException {
-    try (PDDocument document = Loader.loadPDF(BuyerLetter.draw(welcome))) {
+    try (PDDocument document = Loader.loadPDF(BuyerLetter.draw(welcome, List.of()))) {
       assertThat(document.getNumberOfPages()).isEqualTo(1);
       PDRectangle sheet = document.getPage(0).getMediaBox();
       PDFTextStripper stripper =
