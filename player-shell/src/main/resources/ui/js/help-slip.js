@@ -1,19 +1,8 @@
 import { post } from './api.js';
-import { button, el, svg } from './dom.js';
+import { codeDrawing } from './code.js';
+import { button, el } from './dom.js';
 import { openPanel } from './panel.js';
 import { saveText } from './save-text.js';
-
-const QUIET_SQUARES = 4;
-
-/** A QR code from rows of 0 and 1, with the light margin that readers need. */
-export function codeDrawing(rows, words = 'The help slip as a code for a phone') {
-  const side = rows.length + 2 * QUIET_SQUARES;
-  const path = rows.flatMap((row, y) => Array.from(row, (square, x) => (square === '1'
-    ? `M${x + QUIET_SQUARES} ${y + QUIET_SQUARES}h1v1h-1z` : ''))).join('');
-  return svg('svg', { class: 'code', viewBox: `0 0 ${side} ${side}`, role: 'img', 'aria-label': words, 'shape-rendering': 'crispEdges' },
-    svg('rect', { width: side, height: side, fill: '#fff' }),
-    svg('path', { d: path, fill: '#000' }));
-}
 
 function select(text) {
   const range = document.createRange();
@@ -53,7 +42,7 @@ export async function showHelpSlip(error) {
       button({ text: 'Print', sign: 'print', onClick: printPanel })),
     said,
     el('div', { class: 'slip-sides' }, text,
-      el('figure', {}, codeDrawing(slip.code), el('figcaption', {}, 'The same as a code: photograph it and send the picture.'))));
+      el('figure', {}, codeDrawing(slip.code, 'The help slip as a code for a phone'), el('figcaption', {}, 'The same as a code: photograph it and send the picture.'))));
 }
 
 /** The one button that stands on every error and in the menus. */

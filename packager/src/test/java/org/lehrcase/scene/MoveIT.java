@@ -48,7 +48,7 @@ class MoveIT {
     }
   }
 
-  private static LessonScreen started(Browser page, String address, Path edition) {
+  static LessonScreen started(Browser page, String address, Path edition) {
     LessonScreen screen = new LessonScreen(page);
     page.go(address);
     page.see("#courses-title");
@@ -57,7 +57,7 @@ class MoveIT {
     return screen;
   }
 
-  private static void licensed(Browser page, LessonScreen screen, Shop shop) throws Exception {
+  static void licensed(Browser page, LessonScreen screen, Shop shop) throws Exception {
     screen.drop(shop.license("Ada Example", "brush"));
     screen.press("#cards button", "Make the card");
     String card = screen.text(CARD_TEXT);

@@ -1,4 +1,5 @@
 import { post } from '../api.js';
+import { codesView } from '../code.js';
 import { button, el, icon } from '../dom.js';
 import { guarded } from '../notice.js';
 import { openPanel } from '../panel.js';
@@ -17,7 +18,9 @@ function showCard(card) {
       button({ text: 'Save as a file', sign: 'save', kind: 'main', onClick: () => saveText(card.text, card.fileName) }),
       button({ text: 'Copy the text', onClick: copy })),
     said,
-    el('pre', { class: 'card-text', tabindex: '0', 'aria-label': 'Text of the card' }, card.text));
+    el('div', { class: 'slip-sides' },
+      el('pre', { class: 'card-text', tabindex: '0', 'aria-label': 'Text of the card' }, card.text),
+      codesView(card.codes, 'This laptop card as a code', 'The same as a code: photograph it and send the picture.')));
 }
 
 function card({ title, sign, text, state, done, action, more }) {

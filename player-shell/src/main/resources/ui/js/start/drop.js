@@ -1,6 +1,7 @@
 import { dropFile } from '../api.js';
 import { button, byId, el } from '../dom.js';
 import { errorNotice } from '../notice.js';
+import { cameraButton } from './camera.js';
 import { answerAsk } from './move.js';
 
 const MAX_BYTES = 16 * 1024 * 1024;
@@ -54,6 +55,12 @@ async function handOverAll(files, refresh) {
   }
 }
 
+/** A text without a file: pasted, typed, or read from codes. */
+async function handOverText(text, refresh) {
+  byId('drop-answers').replaceChildren();
+  await handOver(new Blob([text], { type: 'text/plain' }), 'text.txt', refresh);
+}
+
 /** Opens the system's file window; whatever is chosen goes to the one drop place. */
 export function chooseFile(refresh) {
   const input = el('input', { type: 'file', multiple: true });
@@ -62,13 +69,12 @@ export function chooseFile(refresh) {
 }
 
 function pasteForm(refresh) {
-  const text = el('textarea', { id: 'pasted', spellcheck: 'false', 'aria-label': 'The text of a license, card or key letter' });
+  const text = el('textarea', { id: 'pasted', spellcheck: 'false', 'aria-label': 'The text of a license, card or key letter, or its lines typed from paper' });
   const form = el('div', { hidden: true }, text,
     button({
       text: 'Hand over this text', kind: 'main',
       onClick: async () => {
-        byId('drop-answers').replaceChildren();
-        await handOver(new Blob([text.value], { type: 'text/plain' }), 'pasted.txt', refresh);
+        await handOverText(text.value, refresh);
         text.value = '';
       },
     }));
@@ -124,7 +130,8 @@ export function dropPlace(place, refresh) {
   });
   place.append(
     el('p', {}, 'License, key letter, a laptop card, a correction, the folder of a course: drop it anywhere on this page. It is recognised by what is in it.'),
-    el('div', { class: 'row' }, button({ text: 'Choose a file', kind: 'main', onClick: () => chooseFile(refresh) }), paste),
+    el('div', { class: 'row' }, button({ text: 'Choose a file', kind: 'main', onClick: () => chooseFile(refresh) }), paste,
+      cameraButton((code) => handOverText(code, refresh))),
     form,
     el('div', { id: 'drop-answers', 'aria-live': 'polite' }));
   listenToDrops(place, refresh);

@@ -1,6 +1,6 @@
 import { post } from '../api.js';
+import { codesView } from '../code.js';
 import { button, el } from '../dom.js';
-import { codeDrawing } from '../help-slip.js';
 import { guarded } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { saveText } from '../save-text.js';
@@ -12,8 +12,7 @@ function slipPanel(slip) {
     el('div', { class: 'row' }, button({ text: 'Save the slip', sign: 'save', kind: 'main', onClick: () => saveText(slip.text, slip.fileName) })),
     el('div', { class: 'slip-sides' },
       el('pre', { class: 'card-text', tabindex: '0', 'aria-label': 'Text of the slip' }, slip.text),
-      slip.codes.map((code, i) => el('figure', {}, codeDrawing(code, `The slip as a code, ${i + 1} of ${slip.codes.length}`),
-        el('figcaption', {}, `Code ${i + 1} of ${slip.codes.length}: a phone that reads it shows a text. Send the texts of all of them, one a line.`)))));
+      codesView(slip.codes, 'The slip as a code', 'The same as a code: photograph it and send the picture, one of each code.')));
 }
 
 function surePanel(license, refresh) {

@@ -1,4 +1,5 @@
 import { dropFile, post } from '../api.js';
+import { codesView } from '../code.js';
 import { button, el } from '../dom.js';
 import { errorNotice, guarded } from '../notice.js';
 import { openPanel } from '../panel.js';
@@ -18,6 +19,7 @@ export async function askForPlace(trouble) {
         el('li', {}, 'Both screens must show these characters:', spokenLine(ask.spoken)),
         el('li', {}, 'Bring the file that comes back and drop it here. No internet is needed.')),
       el('div', { class: 'row' }, button({ text: 'Save the ask', sign: 'save', kind: 'main', onClick: () => saveText(ask.text, ask.fileName) })),
+      codesView(ask.codes, 'The ask as a code', 'Or show this code to the camera of the other laptop: on its start page, “Read a code with the camera”.'),
       el('pre', { class: 'card-text', tabindex: '0', 'aria-label': 'Text of the ask' }, ask.text));
   }
 }
@@ -27,6 +29,7 @@ function passedPanel(file) {
     el('p', {}, 'This laptop gave its place away. Bring this file to the new laptop and drop it on its start page.'),
     el('p', {}, 'It is kept here too: under the license you can save it again, as often as you like.'),
     el('div', { class: 'row' }, button({ text: 'Save the file', sign: 'save', kind: 'main', onClick: () => saveText(file.text, file.fileName) })),
+    codesView(file.codes, 'The place that is passed on', 'Or show these codes to the camera of the new laptop: on its start page, “Read a code with the camera”.'),
     el('pre', { class: 'card-text', tabindex: '0', 'aria-label': 'Text of the move' }, file.text));
 }
 

@@ -3,7 +3,6 @@ package org.lehrcase.bench.web;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.io.IOException;
-import org.lehrcase.bench.help.QrSquares;
 import org.lehrcase.bench.home.Bench;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
@@ -11,8 +10,6 @@ import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.license.GiveBack;
 import org.lehrcase.core.license.MessageText;
-import org.lehrcase.core.message.ArmorKind;
-import org.lehrcase.core.message.CodeText;
 
 /**
  * This laptop gives its place back: once asked with all words, then the slip as often as wished.
@@ -49,16 +46,12 @@ final class GiveBackQuestions {
                         "Look at the licenses on the start page.")));
   }
 
-  private static JsonElement shape(GiveBack slip) {
+  private static JsonElement shape(GiveBack slip) throws VaultException {
     JsonObject answer = new JsonObject();
     answer.addProperty("fileName", "a place given back.txt");
-    answer.addProperty("text", MessageText.of(slip));
-    answer.add(
-        "codes",
-        Json.tree(
-            CodeText.write(ArmorKind.GIVE_BACK, slip.toBytes()).stream()
-                .map(QrSquares::rows)
-                .toList()));
+    String text = MessageText.of(slip);
+    answer.addProperty("text", text);
+    answer.add("codes", Codes.of(text));
     return answer;
   }
 

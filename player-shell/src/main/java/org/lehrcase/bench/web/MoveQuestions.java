@@ -37,9 +37,11 @@ final class MoveQuestions {
   private JsonElement ask(JsonObject nothing) throws Trouble, VaultException, IOException {
     MoveAsk ask = bench.opening().moves().ask();
     JsonObject answer = new JsonObject();
+    String text = MessageText.of(ask);
     answer.addProperty("spoken", ask.spoken());
     answer.addProperty("fileName", "ask for a place.txt");
-    answer.addProperty("text", MessageText.of(ask));
+    answer.addProperty("text", text);
+    answer.add("codes", Codes.of(text));
     return answer;
   }
 
@@ -74,7 +76,7 @@ final class MoveQuestions {
     return file(text);
   }
 
-  private JsonElement again(JsonObject body) throws Trouble, IOException {
+  private JsonElement again(JsonObject body) throws Trouble, VaultException, IOException {
     return file(
         bench
             .opening()
@@ -88,10 +90,11 @@ final class MoveQuestions {
                         "Look at the licenses on the start page.")));
   }
 
-  private static JsonElement file(String text) {
+  private static JsonElement file(String text) throws VaultException {
     JsonObject answer = new JsonObject();
     answer.addProperty("fileName", FILE);
     answer.addProperty("text", text);
+    answer.add("codes", Codes.of(text));
     return answer;
   }
 

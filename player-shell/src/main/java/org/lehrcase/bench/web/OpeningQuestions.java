@@ -76,7 +76,9 @@ final class OpeningQuestions {
     JsonObject answer = new JsonObject();
     String mark = card.digest().hex().substring(0, NAME_DIGITS);
     answer.addProperty("fileName", "laptop card " + mark + ".txt");
-    answer.addProperty("text", MessageText.of(card));
+    String text = MessageText.of(card);
+    answer.addProperty("text", text);
+    answer.add("codes", Codes.of(text));
     return answer;
   }
 

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -36,6 +37,32 @@ public final class Browser implements AutoCloseable {
    * @return the browser
    */
   public static Browser start(Path profile, int widthPixels, int heightPixels) {
+    return start(profile, widthPixels, heightPixels, List.of());
+  }
+
+  /**
+   * Starts a browser whose camera shows a film of raw frames, and is allowed to every page.
+   *
+   * @param profile an empty folder for its profile and caches
+   * @param widthPixels width of the window
+   * @param heightPixels height of the window
+   * @param camera the film, read anew each time that a page switches the camera on
+   * @return the browser
+   */
+  public static Browser startWithCamera(
+      Path profile, int widthPixels, int heightPixels, Path camera) {
+    return start(
+        profile,
+        widthPixels,
+        heightPixels,
+        List.of(
+            "--use-fake-device-for-media-stream",
+            "--use-fake-ui-for-media-stream",
+            "--use-file-for-fake-video-capture=" + camera));
+  }
+
+  private static Browser start(
+      Path profile, int widthPixels, int heightPixels, List<String> further) {
     System.setProperty("SE_OFFLINE", "true");
     InstalledChromium installed = InstalledChromium.find();
     ChromeOptions options = new ChromeOptions();
@@ -53,6 +80,7 @@ public final class Browser implements AutoCloseable {
         "--autoplay-policy=no-user-gesture-required",
         "--user-data-dir=" + profile,
         "--window-size=" + widthPixels + "," + heightPixels);
+    options.addArguments(further);
     ChromeDriverService service =
         new ChromeDriverService.Builder()
             .usingDriverExecutable(installed.driver().toFile())

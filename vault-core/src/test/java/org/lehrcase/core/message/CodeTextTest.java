@@ -40,6 +40,27 @@ class CodeTextTest {
   }
 
   @Test
+  void severalMessagesAreTakenTogetherInTheirOrder() throws VaultException {
+    List<Armor.Block> blocks =
+        List.of(
+            new Armor.Block(ArmorKind.LICENSE, Octets.of(message(900, 1))),
+            new Armor.Block(ArmorKind.KEY_LETTER, Octets.of(message(238, 2))),
+            new Armor.Block(ArmorKind.MOVE_LINK, Octets.of(message(245, 3))),
+            new Armor.Block(ArmorKind.MOVE_LINK, Octets.of(message(246, 4))));
+    List<String> codes = CodeText.write(blocks);
+    assertThat(codes).hasSize((900 + 238 + 245 + 246 + 4 * 3 + 255) / 256);
+    assertThat(codes).allSatisfy(CodeTextTest::isDense);
+    assertThat(Armor.find(String.join("\n", codes))).containsExactlyElementsOf(blocks);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"00", "0000", "080000", "00000501", "ff000100"})
+  void aContainerWithAnImpossibleInsideIsRefused(String hex) {
+    String code = "LEHRCASE-ALL-1:" + Base45.encode(Octets.ofHex(hex).toBytes());
+    assertThatThrownBy(() -> Armor.find(code)).isInstanceOf(VaultException.class);
+  }
+
+  @Test
   void missingCodesAreCounted() {
     List<String> codes = CodeText.write(ArmorKind.LICENSE, message(700, 3));
     assertThatThrownBy(() -> Armor.find(codes.get(0) + "\n" + codes.get(2)))
