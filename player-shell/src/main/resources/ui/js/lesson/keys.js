@@ -1,5 +1,6 @@
 import { byId, el } from '../dom.js';
 import { ACTS, learnedAct } from './acts.js';
+import { noteHere } from './notes-view.js';
 import { openPanel, panelIsOpen } from '../panel.js';
 
 const follow = (id) => byId(id)?.click();
@@ -32,6 +33,7 @@ export const KEYS = [
   { keys: ['w', 'W'], shown: 'W', text: 'wet hands: very large buttons, or a pedal', run: (s) => s.dispatch('wet') },
   { keys: ['k', 'K'], shown: 'K', text: 'mark this second', run: (s) => ACTS.find((act) => act.id === 'mark').run(s) },
   { keys: ['t', 'T'], shown: 'T', text: 'timer of this moment, or five minutes; stop what rings', run: (s) => ACTS.find((act) => act.id === 'timer').run(s) },
+  { keys: ['j', 'J'], shown: 'J', text: 'write a note at this picture', run: (s) => noteHere(s) },
   { keys: ['m', 'M'], shown: 'M', text: 'menu', run: () => follow('menu-button') },
   { keys: ['?'], shown: '?', text: 'these keys', run: () => showKeys() },
 ];

@@ -3,7 +3,8 @@ import { createStore } from '../store.js';
 import { byId, wakeIcons } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { DEFAULTS, loadSettings, saveSettings } from '../settings.js';
-import { collectPapers } from './papers.js';
+import { collectPapers, NOTES_PAPER } from './papers.js';
+import { goToNote, photoPapers } from './note-places.js';
 import { tidyMoments } from './moments.js';
 import { playerEffects, connectPlayer } from './player.js';
 import { loopEffects, connectLoop, NONE } from './loop.js';
@@ -31,7 +32,7 @@ import { connectCorrections } from './corrections.js';
 const INITIAL = {
   lesson: null, papers: [], moments: [], settings: DEFAULTS,
   time: 0, duration: 0, paused: true, speed: 1, muted: false, seeking: false,
-  loop: NONE, frame: USUAL_FRAME_SECONDS, notes: [], wet: false,
+  loop: NONE, frame: USUAL_FRAME_SECONDS, notes: [], wet: false, fresh: null, lastPaper: null,
   paperId: null, paperPage: 1, held: false,
 };
 
@@ -47,11 +48,25 @@ const place = new URLSearchParams(window.location.search);
 
 const fetchLesson = () => get('api/lesson', { e: place.get('e') || '', l: place.get('l') || '' });
 
+/** Notes come after the lesson; an address that names one leads to it. */
+async function bringNotes(store) {
+  const papers = collectPapers(store.getState().lesson);
+  store.commit({ notes: await fetchNotes().catch(() => []) });
+  store.watch((state) => state.notes, (notes, state) =>
+    store.commit({ papers: [...papers, NOTES_PAPER, ...photoPapers(notes, state.lesson.lesson.id)] }));
+  const wanted = store.getState().notes.find((note) => note.item === place.get('n'));
+  if (wanted) {
+    store.dispatch('open', { id: 'notes' });
+    const go = () => goToNote(store, wanted);
+    store.getState().duration ? go() : byId('video').addEventListener('loadedmetadata', () => setTimeout(go, 300), { once: true });
+  }
+}
+
 function begin(store, lesson, settings) {
   store.commit({
     lesson,
     settings,
-    papers: collectPapers(lesson),
+    papers: [...collectPapers(lesson), NOTES_PAPER],
     moments: tidyMoments(lesson.moments),
     speed: Number(settings.speed) || 1,
   });
@@ -74,7 +89,7 @@ function begin(store, lesson, settings) {
   connectKeys(store);
   connectMenu(store);
   connectTimers();
-  fetchNotes().then((notes) => store.commit({ notes })).catch(() => undefined);
+  bringNotes(store);
 }
 
 async function start() {

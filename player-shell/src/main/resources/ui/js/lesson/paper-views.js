@@ -5,6 +5,8 @@ import { showPdf } from './paper-pdf.js';
 import { showFiring } from './firing.js';
 import { showLayers } from './layers-view.js';
 import { showMaterials } from './materials.js';
+import { showNotes } from './notes-view.js';
+import { photoAddress } from '../notebook/photo.js';
 import { showTemplate } from './template-view.js';
 
 async function showMarkdown(body, paper, store) {
@@ -24,8 +26,13 @@ async function showImage(body, paper) {
   return { pages: 0 };
 }
 
+async function showOwn(body, paper) {
+  body.replaceChildren(el('img', { class: 'paper-image', src: photoAddress(paper.picture), alt: paper.title }));
+  return { pages: 0 };
+}
+
 const VIEWS = {
-  pdf: showPdf, markdown: showMarkdown, text: showText, image: showImage, template: showTemplate, firing: showFiring, materials: showMaterials, layers: showLayers,
+  pdf: showPdf, markdown: showMarkdown, text: showText, image: showImage, template: showTemplate, firing: showFiring, materials: showMaterials, layers: showLayers, notes: showNotes, own: showOwn,
 };
 
 /**

@@ -4,13 +4,16 @@ import { errorNotice } from '../notice.js';
 import { closePanel, openPanel } from '../panel.js';
 import { loops } from './loop.js';
 import { momentAt } from './moments.js';
-import { kindWords, paperFor, signOf } from './papers.js';
+import { isOwn, kindWords, paperFor, signOf } from './papers.js';
 import { showPaper } from './paper-views.js';
 import { noteCorrections } from './corrections.js';
 
 /** One paper lies open; it turns with the picture unless it is held. */
 export const paperEffects = {
-  open: ({ detail, commit }) => commit({ paperId: detail.id, paperPage: detail.page || 1 }),
+  /** What is the student's own stays open; a paper of the course turns again afterwards. */
+  open: ({ detail, state, commit }) => commit({
+    paperId: detail.id, paperPage: detail.page || 1, held: isOwn(detail.id) || (state.held && !isOwn(state.paperId)),
+  }),
   openMoment: ({ detail, state, commit }) => {
     const paper = paperFor(detail, state.papers);
     if (paper) {
@@ -74,6 +77,7 @@ function connectBody(store) {
   const body = byId('paper-body');
   let view = null;
   let shown = null;
+  const noteLast = (page) => !isOwn(shown) && store.commit({ lastPaper: { id: shown, page, pages: view.pages } });
   const turnTo = (page) => {
     if (view && view.pages) {
       const inside = Math.min(view.pages, Math.max(1, page));
@@ -82,6 +86,7 @@ function connectBody(store) {
         store.dispatch('page', inside);
       } else {
         view.goTo(inside);
+        noteLast(inside);
       }
     }
   };
@@ -118,12 +123,9 @@ function connectBody(store) {
 /** The open paper beside the picture. */
 export function connectPaper(store) {
   const { papers, moments } = store.getState();
-  if (!papers.length) {
-    byId('bench').classList.add('alone');
-    return;
-  }
   connectHold(store);
   connectBody(store);
+  byId('notes-button').addEventListener('click', () => store.dispatch('open', { id: 'notes' }));
   byId('papers-button').addEventListener('click', () => choosePaper(store));
   const papered = moments.filter((moment) => paperFor(moment, papers));
   store.watch((state) => momentAt(papered, state.time), (index, state) => {

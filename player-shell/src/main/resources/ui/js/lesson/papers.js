@@ -1,10 +1,10 @@
 /** Everything that can lie open beside the picture, as one list. */
 
 const SIGNS = {
-  pdf: 'page', markdown: 'page', text: 'page', template: 'template', image: 'image', firing: 'firing', materials: 'materials', layers: 'whole',
+  pdf: 'page', markdown: 'page', text: 'page', template: 'template', image: 'image', firing: 'firing', materials: 'materials', layers: 'whole', notes: 'moment', own: 'image',
 };
 const KINDS = {
-  pdf: 'Handout', markdown: 'Reading', text: 'Plan', template: 'Template', image: 'Picture', firing: 'Firing schedule', materials: 'Materials list', layers: 'Plan of sheets',
+  pdf: 'Handout', markdown: 'Reading', text: 'Plan', template: 'Template', image: 'Picture', firing: 'Firing schedule', materials: 'Materials list', layers: 'Plan of sheets', notes: 'Written by me', own: 'My own picture',
 };
 
 export const signOf = (paper) => SIGNS[paper.kind];
@@ -57,6 +57,12 @@ export function collectPapers(lesson) {
   const upto = others.filter((paper) => ['pdf', 'markdown', 'template', 'layers'].includes(paper.kind));
   return [...upto, ...materials, ...firing, ...others.filter((paper) => !upto.includes(paper))];
 }
+
+/** The student's notes of the lesson lie beside the picture like a paper. */
+export const NOTES_PAPER = Object.freeze({ id: 'notes', kind: 'notes', role: 'OWN', title: 'My notes', mayPrint: false });
+
+/** Whether a paper is the student's own. */
+export const isOwn = (id) => id === 'notes' || String(id).startsWith('photo-');
 
 /** The paper a moment hangs up, or undefined. A page without an asset means the first handout. */
 export function paperFor(moment, papers) {

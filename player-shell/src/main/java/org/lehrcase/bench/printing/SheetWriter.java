@@ -49,7 +49,15 @@ final class SheetWriter implements Closeable {
     return fresh;
   }
 
-  private PDPageContentStream open() throws IOException {
+  /** Takes room over the whole line, on one page; returns its lower edge. */
+  float room(float height) throws IOException {
+    need(height);
+    y -= height;
+    return y;
+  }
+
+  /** Returns the page that is being written. */
+  PDPageContentStream open() throws IOException {
     PDPageContentStream here = page;
     return here == null ? turn() : here;
   }
@@ -213,6 +221,10 @@ final class SheetWriter implements Closeable {
 
   private float width(String text, float size) throws IOException {
     return font.getStringWidth(Stamp.printable(text, font)) / 1000 * size;
+  }
+
+  PDDocument document() {
+    return document;
   }
 
   /** Ends the last page and returns the document; it is closed with this. */

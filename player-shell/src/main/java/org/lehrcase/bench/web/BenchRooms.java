@@ -61,6 +61,7 @@ public final class BenchRooms implements AutoCloseable {
     new NoteQuestions(bench.store().notebooks()).addTo(api);
     new TimerQuestions(bench.store().notebooks().timers(), Clock.systemUTC()).addTo(api);
     MadePapers papers = new MadePapers();
+    new NotebookQuestions(bench.store().notebooks(), bench.courses(), papers).addTo(api);
     addKilnTo(api, bench, papers);
     new OpeningQuestions(bench, jobs).addTo(api);
     new CopyQuestions(bench, jobs).addTo(api);
@@ -86,7 +87,9 @@ public final class BenchRooms implements AutoCloseable {
   }
 
   private static Downloads downloads(Bench bench, MadePapers papers) {
-    return new MadeDownloads(papers, bench.store().firingPhotos(), new PrintDownloads(bench));
+    Downloads own =
+        new NotePictures(bench.store().notebooks().pictures(), new PrintDownloads(bench));
+    return new MadeDownloads(papers, bench.store().firingPhotos(), own);
   }
 
   /**

@@ -60,10 +60,9 @@ final class SheetPapers {
     OpenedEdition edition = bench.courses().open(id);
     if (from.get().text("a").isPresent()) {
       AssetId asset = AssetId.ofHex(StudyQuestions.hex(from.get().text("a").get(), AssetId.BYTES));
-      edition
-          .asset(asset)
-          .filter(found -> StudyLesson.mayPrint(edition, found))
-          .orElseThrow(SheetPapers::notAllowed);
+      if (edition.asset(asset).filter(one -> StudyLesson.mayPrint(edition, one)).isEmpty()) {
+        throw notAllowed();
+      }
     }
     return buyer.of(edition);
   }
