@@ -2,6 +2,7 @@ import { byId, el } from '../dom.js';
 import { numberField } from '../fields.js';
 import { kilnOf } from './setup.js';
 import { openKilns } from './kilns.js';
+import { twoThinner } from './two-thinner.js';
 
 /** What the firing uses and costs, with a price by the hour of the day. */
 
@@ -36,5 +37,5 @@ function tariffForm(store) {
 export function connectEnergy(store) {
   const place = el('div', {});
   byId('energy').replaceChildren(place, tariffForm(store));
-  store.watch((state) => state.answer, () => place.replaceChildren(result(store)));
+  store.watch((state) => state.answer, () => place.replaceChildren(...[result(store), twoThinner(store)].filter(Boolean)));
 }

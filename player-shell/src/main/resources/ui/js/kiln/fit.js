@@ -2,6 +2,7 @@ import { post } from '../api.js';
 import { button, el } from '../dom.js';
 import { readNumber } from '../fields.js';
 import { toUnit } from '../units.js';
+import { inWords } from './words.js';
 
 /** Fit my kiln: a few looks at the clock and the display give its own pace and its loss. */
 
@@ -69,7 +70,7 @@ export function fitForm(store, figures, put) {
       }
       const found = await post('api/kiln/fit', ask);
       if (found.problem) {
-        said.textContent = `${found.problem.field.replace(/[._]/g, ' ')}: ${found.problem.message}`;
+        said.textContent = `${found.problem.field.replace(/[._]/g, ' ')}: ${inWords(found.problem.said, store.getState().settings)}`;
         return;
       }
       Object.entries(found).forEach(([key, value]) => put(key, value));

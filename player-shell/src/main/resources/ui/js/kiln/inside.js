@@ -1,12 +1,14 @@
 import { button, byId, el } from '../dom.js';
 import { length, minutes, temperature } from '../units.js';
 import { choice } from '../settings-form.js';
+import { mapScale } from './map-scale.js';
 import { heatColor, mapPicture, sampleAt, stressColor, whole } from './map-picture.js';
 
 /** Why so slow? Temperature and stress inside the block over depth and time, two plans side by side. */
 
 const KEY_STEPS = 120;
 const HEIGHT = 170;
+const SCALE_WIDTH = 420;
 
 /** Where each plan was read last, so that a plan drawn anew is read at the same place. */
 const reading = {};
@@ -29,6 +31,16 @@ function planMaps(title, plan, end, settings, width) {
   const pull = mapPicture({
     ...common, rows: stresses, color: (s) => stressColor(s / plan.limit_mpa), label: `${title}: stress over depth and time, limit ${plan.limit_mpa} MPa. Arrow keys read it.`,
     lines: [{ value: plan.limit_mpa, kind: 'limit' }],
+  });
+  const degrees = (c) => temperature(c, settings.temperatureUnit);
+  const scaleWidth = Math.min(width, SCALE_WIDTH);
+  const heatScale = mapScale({
+    from: 0, to: hottest, color: (c) => heatColor(c / hottest), width: scaleWidth, label: 'Scale of temperature',
+    marks: [[0, degrees(0)], [hottest, degrees(hottest)], [plan.strain_c, degrees(plan.strain_c)], [hottest / 3, degrees(hottest / 3)]],
+  });
+  const pullScale = mapScale({
+    from: -plan.limit_mpa, to: plan.limit_mpa, color: (s) => stressColor(s / plan.limit_mpa), width: scaleWidth, label: 'Scale of stress',
+    marks: [[-plan.limit_mpa, `−${plan.limit_mpa}`], [plan.limit_mpa, `${plan.limit_mpa} MPa`], [0, '0'], [plan.limit_mpa / 2, String(plan.limit_mpa / 2)], [-plan.limit_mpa / 2, `−${plan.limit_mpa / 2}`]],
   });
   const at = { hour: 0, layer: 0 };
   const show = (hour, layer) => {
@@ -59,8 +71,8 @@ function planMaps(title, plan, end, settings, width) {
   }
   const most = Math.max(...stresses.map((row) => Math.max(...row)));
   return el('section', { class: 'plan-maps' }, el('h3', {}, title),
-    el('p', { class: 'map-title' }, `Temperature; lines where the glass passes its annealing and its strain point`), heat.node,
-    el('p', { class: 'map-title' }, `Stress: violet is tension, green is pressure; most ${most.toFixed(2)} of ${plan.limit_mpa} MPa allowed${most > plan.limit_mpa ? ', and the line shows where it is passed' : ''}`), pull.node, words);
+    el('p', { class: 'map-title' }, `Temperature; lines where the glass passes its annealing and its strain point`), heatScale, heat.node,
+    el('p', { class: 'map-title' }, `Stress: violet is tension, green is pressure; most ${most.toFixed(2)} of ${plan.limit_mpa} MPa allowed${most > plan.limit_mpa ? ', and the line shows where it is passed' : ''}`), pullScale, pull.node, words);
 }
 
 /** Puts a second plan beside mine: another caution, one sheet less, or as it is now. */

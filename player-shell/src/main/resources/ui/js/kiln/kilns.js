@@ -4,6 +4,7 @@ import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { choice } from '../settings-form.js';
 import { numberField, textField, troubleAt } from '../fields.js';
+import { inWords } from './words.js';
 import { fitForm } from './fit.js';
 
 /** My kilns: what the controller can be told, and how the kiln goes by itself. */
@@ -52,7 +53,7 @@ function editKiln(store, kiln) {
       const body = { name, figures };
       const kept = kiln ? await put(`api/kilns/${kiln.id}`, body) : await post('api/kilns', body);
       if (kept.problem) {
-        said.textContent = troubleAt(kept.problem.field, `It ${kept.problem.message}`) ? 'One field needs another look; nothing is lost.' : kept.problem.message;
+        said.textContent = troubleAt(kept.problem.field, `It ${inWords(kept.problem.said, settings)}`) ? 'One field needs another look; nothing is lost.' : inWords(kept.problem.said, settings);
         return;
       }
       await reloadKilns(store, { kiln: kept.id });
@@ -82,7 +83,7 @@ function editKiln(store, kiln) {
     textField({ id: 'free_code', label: 'What you type for free (as fast as the kiln can)', value: figures.free_code, hint: 'Empty, if the controller has no such thing.', onChange: (value) => { figures.free_code = value; } }),
     el('h3', {}, 'The kiln itself'),
     fieldsOf(figures, PACE, true, settings),
-    el('div', { class: 'notice care' }, el('p', {}, store.getState().known.cautions.ELECTRICITY)),
+    el('div', { class: 'notice care' }, el('p', {}, inWords(store.getState().known.cautions.ELECTRICITY, settings))),
     said,
     el('div', { class: 'row' }, el('button', { type: 'submit', class: 'main' }, 'Keep this kiln'), button({ text: 'Back', kind: 'bare', onClick: () => openKilns(store) })),
     fitPlace));

@@ -1,7 +1,7 @@
 import { byId, el } from '../dom.js';
 import { minutes, rate, temperature } from '../units.js';
 import { kilnOf } from './setup.js';
-import { inUnits } from './words.js';
+import { inWords } from './words.js';
 
 const TINTS = 5;
 
@@ -19,13 +19,13 @@ function rows({ answer, settings }) {
   }));
 }
 
-function row(line, i, settings) {
+function row(line, i) {
   return el('tr', {},
     el('th', { scope: 'row' }, el('span', { class: `step-mark tint-${i % TINTS}` }, String(i + 1))),
     el('td', { class: 'number' }, line.rate),
     el('td', { class: 'number' }, line.target),
     el('td', { class: 'number' }, line.hold),
-    el('td', {}, line.name, el('small', { title: line.note ? `${line.why}; ${line.note}` : line.why }, inUnits(line.why, settings))));
+    el('td', {}, line.name, el('small', { title: line.note ? `${line.why}; ${line.note}` : line.why }, line.why)));
 }
 
 function unitOf(state) {
@@ -38,10 +38,10 @@ function notes(state) {
   if (!controller) {
     return [];
   }
-  const changes = controller.changes.map((line) => el('li', {}, inUnits(line, state.settings)));
+  const changes = controller.changes.map((line) => el('li', {}, line));
   return [
     controller.refused ? el('div', { class: 'notice bad', role: 'alert' },
-      el('p', {}, el('strong', {}, 'This kiln cannot run it. '), `${inUnits(controller.refused, state.settings)}.`),
+      state.answer.notes.filter((note) => note.topic === 'CONTROLLER').map((note) => el('p', {}, el('strong', {}, inWords(note, state.settings)))),
       el('p', {}, 'Below stands what the block needs, unrounded. Use another kiln, or change the block.')) : null,
     changes.length ? el('details', { class: 'changes' }, el('summary', {}, 'Fitted to the controller'), el('ul', {}, changes)) : null,
   ];
@@ -57,7 +57,7 @@ function draw(store) {
     el('table', { class: 'list' },
       el('caption', {}, `°${unit}, rates per hour, holds in h:min. Rounded to the safe side, and simulated as rounded.`),
       el('thead', {}, el('tr', {}, ['Line', 'Rate', 'To', 'Hold', 'For, and what limits it'].map((words, i) => el('th', { scope: 'col', class: i > 0 && i < 4 ? 'number' : null }, words)))),
-      el('tbody', {}, rows(state).map((line, i) => row(line, i, state.settings)))),
+      el('tbody', {}, rows(state).map((line, i) => row(line, i)))),
     ...notes(state).slice(1)].filter(Boolean));
 }
 

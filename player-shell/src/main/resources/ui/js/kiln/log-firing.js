@@ -3,49 +3,15 @@ import { button, el } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { choice } from '../settings-form.js';
-import { temperature } from '../units.js';
-import { numberField, textField } from '../fields.js';
+import { textField } from '../fields.js';
 import { faultCards } from './fault-cards.js';
 import { fetchMade } from './papers.js';
+import { postFile, readingForm, readingsFile, readingsTable } from './log-readings.js';
 import { powerCutForm } from './power-cut.js';
 import { reloadKilns } from './kilns.js';
-import { moment, stress, longTime } from './words.js';
+import { inWords, moment, stress, longTime } from './words.js';
 
 /** One firing of the log: readings against the prediction, the power cut, pictures, the result. */
-
-function readingsTable(firing, unit) {
-  if (!firing.readings.length) {
-    return el('p', { class: 'quiet' }, 'No reading yet.');
-  }
-  const difference = (row) => (row.display_c === undefined ? '' : `${row.display_c >= row.predicted_c ? '+' : '−'}${Math.round(Math.abs(row.display_c - row.predicted_c) * (unit === 'F' ? 1.8 : 1))}`);
-  return el('table', { class: 'list' },
-    el('thead', {}, el('tr', {}, ['When', 'Display', 'Predicted', 'Off by', 'Note'].map((words) => el('th', { scope: 'col' }, words)))),
-    el('tbody', {}, firing.readings.map((row) => el('tr', {},
-      el('th', { scope: 'row' }, moment(row.at)), el('td', {}, row.display_c === undefined ? '' : temperature(row.display_c, unit)),
-      el('td', {}, temperature(row.predicted_c, unit)), el('td', {}, difference(row)), el('td', {}, row.note)))));
-}
-
-function readingForm(store, firing, again) {
-  const { settings } = store.getState();
-  const reading = { celsius: null, note: '' };
-  const at = el('input', { type: 'text', id: 'reading-at', placeholder: 'now', 'aria-label': 'When, such as 2026-03-01T22:40; empty means now' });
-  const said = el('p', { class: 'field-trouble', role: 'alert' });
-  const save = async (event) => {
-    event.preventDefault();
-    const body = { note: reading.note, ...(reading.celsius === null ? {} : { celsius: reading.celsius }), ...(at.value.trim() ? { at: at.value.trim().replace(' ', 'T') } : {}) };
-    const kept = await post(`api/firings/${firing.id}/reading`, body).catch((error) => ({ problem: { field: '', message: error.happened } }));
-    if (kept.problem) {
-      said.textContent = `${kept.problem.field} ${kept.problem.message}`;
-      return;
-    }
-    again();
-  };
-  return el('form', { class: 'reading-form', on: { submit: save } },
-    numberField({ id: 'reading-c', field: 'celsius', label: 'The display shows', kind: 'C', min: -30, max: 1400, optional: true, value: null, onChange: (value) => { reading.celsius = value; } }, settings),
-    textField({ id: 'reading-note', label: 'Note (vent shut, line 3 …)', value: '', onChange: (value) => { reading.note = value; } }),
-    el('div', { class: 'field' }, el('label', { for: 'reading-at' }, 'When'), at),
-    el('button', { type: 'submit', class: 'main' }, 'Keep the reading'), said);
-}
 
 const tick = (outcome, key, label) => {
   const box = el('input', { type: 'checkbox', checked: outcome[key] === true });
@@ -66,8 +32,8 @@ function resultForm(store, firing, again) {
     }),
     edge,
     el('fieldset', { class: 'choices' }, el('legend', {}, 'Also seen'), tick(outcome, 'bubbles', 'bubbles'), tick(outcome, 'needles', 'needles at the rim'), tick(outcome, 'veil', 'a milky veil'), tick(outcome, 'overflow', 'glass over the dam')),
-    text('polarisers', 'Between crossed polarisers'), text('later', 'Later cracks: after how many days'), text('meter_kwh', 'The meter says, kWh'), text('note', 'Anything else'),
-    el('div', { class: 'notice care' }, ['LATE_CRACKS', 'FOOD', 'CHIPS'].map((name) => el('p', {}, store.getState().known.cautions[name]))),
+    text('polarisers', 'Between crossed polarisers'), text('later', 'Later cracks: after how many days'), text('note', 'Anything else'),
+    el('div', { class: 'notice care' }, ['LATE_CRACKS', 'FOOD', 'CHIPS'].map((name) => el('p', {}, inWords(store.getState().known.cautions[name], store.getState().settings)))),
     button({ id: 'outcome-keep', text: 'Keep the result', kind: 'main', onClick: async () => {
       try {
         await put(`api/firings/${firing.id}`, { outcome });
@@ -82,30 +48,31 @@ function pictures(firing, again, fail) {
   const file = el('input', { type: 'file', accept: 'image/jpeg,image/png,image/webp', id: 'photo-file' });
   file.addEventListener('change', async () => {
     try {
-      const response = await fetch(address(`api/firings/${firing.id}/photo`), { method: 'POST', headers: { 'Content-Type': 'application/octet-stream', 'X-Lehrcase': '1' }, body: file.files[0] });
-      if (!response.ok) {
-        throw (await response.json()).error;
-      }
+      await postFile(`api/firings/${firing.id}/photo`, file.files[0]);
       again();
     } catch (error) {
       fail(error);
     }
   });
   return el('div', {}, el('div', { class: 'photos' }, firing.photos.map((photo, i) => el('img', { src: address(photo), alt: `Picture ${i + 1} of this firing`, loading: 'lazy' }))),
-    el('label', { for: 'photo-file' }, 'Add a picture (JPEG, PNG or WebP, up to 4 MB) '), file);
+    el('label', { for: 'photo-file' }, 'Add a picture (JPEG, PNG or WebP, up to 4 MB) '), file,
+    el('p', { class: 'hint' }, 'Where and when it was taken, and by which camera, is left out; the picture stays on this laptop.'));
 }
 
+const LEARNED = { cooling_h: ['its own cooling', ' h'], loss_w_per_k: ['its loss', ' W/K'] };
+
+/** Puts what a firing says of the kiln into the kiln's figures: its own cooling, its loss by the meter. */
 async function learn(store, firing, said) {
   try {
-    const { cooling_h: hours } = await post(`api/firings/${firing.id}/fit`);
+    const { missing, ...found } = await post(`api/firings/${firing.id}/fit`);
+    const words = Object.entries(found).map(([key, value]) => `${LEARNED[key][0]} ${value}${LEARNED[key][1]}`).join(', ');
+    const not = missing.length ? ` Not learned: ${missing.join('; ')}.` : '';
     const kiln = store.getState().kilns.find((one) => one.id === firing.setup.kiln);
-    if (!kiln) {
-      said.textContent = `This kiln cools with ${hours} h by itself. Describe it under My kilns to use that.`;
-      return;
+    if (kiln) {
+      await put(`api/kilns/${kiln.id}`, { name: kiln.name, figures: { ...kiln.figures, ...found } });
+      await reloadKilns(store);
     }
-    await put(`api/kilns/${kiln.id}`, { name: kiln.name, figures: { ...kiln.figures, cooling_h: hours } });
-    await reloadKilns(store);
-    said.textContent = `${kiln.name} now cools with ${hours} h by itself.`;
+    said.textContent = kiln ? `${kiln.name} has learned: ${words}.${not}` : `This kiln: ${words}. Describe it under My kilns to use that.${not}`;
   } catch (error) {
     said.replaceChildren(errorNotice(error));
   }
@@ -124,13 +91,14 @@ export async function openFiring(store, id, changed) {
     el('p', {}, `Started ${moment(firing.started_at)}; planned ${longTime(answer.total_h)}, ${stress(answer.stress.residual_core_mpa)} to stay.`),
     readingsTable(firing, settings.temperatureUnit),
     firing.ended ? null : readingForm(store, firing, again),
+    readingsFile(store, firing, again),
     firing.ended ? null : powerCutForm(store, firing),
     resultForm(store, firing, again),
     await faultCards(firing),
     pictures(firing, again, fail),
     said,
     el('div', { class: 'row' },
-      button({ text: 'Learn the kiln’s cooling', onClick: () => learn(store, firing, said) }),
+      button({ text: 'Learn the kiln from this firing', id: 'learn', onClick: () => learn(store, firing, said) }),
       button({ text: 'Plan it again', onClick: () => { const { place, ...setup } = firing.setup; store.dispatch('change', { ...setup, clock: store.getState().setup.clock }); } }),
       button({ text: 'CSV', sign: 'save', onClick: save('csv') }), button({ text: 'JSON', sign: 'save', onClick: save('json') })));
 }

@@ -5,7 +5,7 @@ import { several } from '../units.js';
 import { requestOf } from './setup.js';
 import { titleOf } from './papers.js';
 import { openFiring } from './log-firing.js';
-import { moment } from './words.js';
+import { inWords, moment } from './words.js';
 
 /** The log: start a firing from the plan, and everything that was fired before. */
 
@@ -26,7 +26,7 @@ async function begin(store) {
     ...(state.piece ? { piece: state.piece.id } : {}),
   });
   if (kept.problem) {
-    throw new Error(`${kept.problem.field}: ${kept.problem.message}`);
+    throw new Error(`${kept.problem.field}: ${inWords(kept.problem.said, state.settings)}`);
   }
   await load(store);
   openFiring(store, kept.id, () => load(store));

@@ -1,8 +1,8 @@
 import { byId, el } from '../dom.js';
-import { inUnits } from './words.js';
+import { inWords } from './words.js';
 
-const LID = 'Open the lid when';
-const ESTIMATE = 'An estimate';
+/** Said of every firing. */
+const ALWAYS = ['LID', 'ESTIMATE'];
 
 /** Warnings and cautions of this firing, where they matter, in the person's units. */
 export function connectNotes(store) {
@@ -11,9 +11,8 @@ export function connectNotes(store) {
     if (!answer) {
       return;
     }
-    const important = (line) => !line.startsWith(LID) && !line.startsWith(ESTIMATE);
-    byId('warnings').replaceChildren(...answer.warnings.map((line) => el('li', { class: important(line) ? 'important' : null }, inUnits(line, settings))));
-    byId('cautions').replaceChildren(...answer.cautions.map((line) => el('li', {}, inUnits(line, settings))));
+    byId('warnings').replaceChildren(...answer.notes.map((note) => el('li', { class: ALWAYS.includes(note.topic) ? null : 'important' }, inWords(note, settings))));
+    byId('cautions').replaceChildren(...answer.cautions.map((line) => el('li', {}, inWords(line, settings))));
     document.querySelector('.model').textContent = `Model: ${known.model}. Your local code, the makers’ instructions and a licensed electrician come before anything here.`;
   };
   store.watch((state) => state.answer, draw);

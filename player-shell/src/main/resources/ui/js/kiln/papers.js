@@ -4,6 +4,7 @@ import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { choice } from '../settings-form.js';
 import { kilnOf, requestOf } from './setup.js';
+import { inWords } from './words.js';
 
 /** What is taken to the kiln: one page of paper, and the times for a calendar. */
 
@@ -38,7 +39,7 @@ function openPrint(store) {
     try {
       const made = await post('api/firing/paper', { ...requestOf(state), paper: paperOf(state, kind, size) });
       if (made.problem) {
-        said.replaceChildren(el('p', { class: 'notice bad' }, `${made.problem.field}: ${made.problem.message}`));
+        said.replaceChildren(el('p', { class: 'notice bad' }, `${made.problem.field}: ${inWords(made.problem.said, state.settings)}`));
         return;
       }
       fetchMade(made);

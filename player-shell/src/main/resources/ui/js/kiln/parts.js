@@ -4,12 +4,13 @@ import { choice } from '../settings-form.js';
 import { numberField, selectField } from '../fields.js';
 import { openKilns } from './kilns.js';
 import { openGlasses } from './glasses.js';
+import { inWords } from './words.js';
 
 /** What opens when a part of the cross-section is touched. */
 
 export const BY = [['sheets', 'counting sheets'], ['volume', 'sheets and the size of the bed'], ['weight', 'weighing'], ['measured', 'measuring it']];
 
-const care = (store, ...names) => el('div', { class: 'notice care' }, names.map((name) => el('p', {}, store.getState().known.cautions[name])));
+const care = (store, ...names) => el('div', { class: 'notice care' }, names.map((name) => el('p', {}, inWords(store.getState().known.cautions[name], store.getState().settings))));
 
 /** A number of the setup; `patch` may change more with it. */
 export function setupNumber(store, key, spec) {

@@ -4,7 +4,7 @@ import { errorNotice } from '../notice.js';
 import { closePanel } from '../panel.js';
 import { temperature } from '../units.js';
 import { numberField } from '../fields.js';
-import { inUnits } from './words.js';
+import { inWords } from './words.js';
 
 /** The power failed: what was reached when, and what to do now. */
 
@@ -21,8 +21,8 @@ function adviceWords(store, firing, advice) {
   const unit = settings.temperatureUnit;
   return el('div', { class: 'notice care' },
     el('p', {}, `The power failed on line ${advice.line}${advice.stage ? `, ${advice.stage}` : ''}: the kiln was at about ${temperature(advice.at_cut_c, unit)} and is now at about ${temperature(advice.now_c, unit)}.`),
-    advice.words.map((words, i) => el('p', {}, i ? inUnits(words, settings) : el('strong', {}, words))),
-    el('p', {}, inUnits(advice.caution, settings)),
+    advice.words.map((words, i) => el('p', {}, i ? words : el('strong', {}, words))),
+    el('p', {}, inWords(advice.caution, settings)),
     advice.advice === 'anneal-again' ? button({ text: 'Plan the annealing', kind: 'main', onClick: () => planAgain(store, firing) }) : null);
 }
 
@@ -38,13 +38,13 @@ export function powerCutForm(store, firing) {
       const advice = await post('api/firing/power-cut', {
         ...request, cut: { after_h: cut.hours, ...(cut.now === null ? {} : { now_c: cut.now }), ...(cut.minutes === null ? {} : { minutes: cut.minutes }) },
       });
-      said.replaceChildren(advice.problem ? el('p', { class: 'field-trouble' }, `${advice.problem.field}: ${advice.problem.message}`) : adviceWords(store, firing, advice));
+      said.replaceChildren(advice.problem ? el('p', { class: 'field-trouble' }, `${advice.problem.field}: ${inWords(advice.problem.said, settings)}`) : adviceWords(store, firing, advice));
     } catch (error) {
       said.replaceChildren(errorNotice(error));
     }
   };
   return el('details', { class: 'power-cut' }, el('summary', {}, 'The power failed'),
-    el('p', {}, store.getState().known.cautions.POWER_CUT),
+    el('p', {}, inWords(store.getState().known.cautions.POWER_CUT, settings)),
     numberField({ id: 'cut-hours', label: 'It failed so many hours after the start', min: 0, max: Math.ceil(total), value: Math.round(Math.min(total, cut.hours) * 10) / 10, onChange: (value) => { cut.hours = Math.min(total, value); } }, settings),
     numberField({ id: 'cut-now', label: 'The display shows now', kind: 'C', min: -20, max: 1300, optional: true, value: null, onChange: (value) => { cut.now = value; } }, settings),
     numberField({ id: 'cut-minutes', label: 'or: minutes without power', min: 0, max: 60000, optional: true, value: null, onChange: (value) => { cut.minutes = value; } }, settings),

@@ -2,9 +2,9 @@ import { byId, el } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { length } from '../units.js';
 import { troubleAt } from '../fields.js';
-import { inUnits, longTime, stress } from './words.js';
+import { longTime, inWords, stress } from './words.js';
 
-const unfused = (answer) => answer.warnings.some((line) => line.includes('do not grow together'));
+const unfused = (answer) => answer.notes.some((note) => note.topic === 'NOT_FUSED');
 
 /** What is beside my plan, as words in a sentence. */
 function besideWords({ second, schedule, lesson }) {
@@ -59,7 +59,7 @@ function showProblem(problem, settings) {
     place.replaceChildren();
     return;
   }
-  const message = inUnits(problem.message, settings).replace(/^[a-z_]+ (must|cannot|is|are) /, (all, verb) => `This ${verb} `);
+  const message = inWords(problem.said, settings).replace(/^[a-z_]+ (must|cannot|is|are) /, (all, verb) => `This ${verb} `);
   if (troubleAt(problem.field, message)) {
     document.querySelectorAll('.field-trouble').forEach((said) => { if (said.textContent === message) { said.dataset.bench = 'yes'; } });
   }

@@ -1,23 +1,24 @@
 import { length, minutes, rate, temperature } from '../units.js';
 
-/** The bench speaks °C and mm in its sentences; here they are put into the person's units. */
+/** Sentences, stresses, hours and moments as people read them. */
 
-const number = (text) => Number(text.replace(/,/g, ''));
+const fixed = (value, digits) => (value < 0 ? '−' : '') + Math.abs(value).toFixed(digits);
 
-const FIGURES = {
-  strain_c: 'strain point', annealing_c: 'annealing point', softening_c: 'softening point', working_c: 'working point', soak_c: 'soak', expansion_per_k: 'expansion',
-};
+/** A figure of the bench in the person's units; its `is` says what it is, and no text is searched for numbers. */
+function figure({ value, is, digits }, { temperatureUnit, lengthUnit }) {
+  switch (is) {
+    case 'c': return temperature(value, temperatureUnit);
+    case 'k': return temperatureUnit === 'F' ? `${Math.round(value * 1.8)} °F` : `${Math.round(value)} K`;
+    case 'c_per_h': return rate(value, temperatureUnit);
+    case 'mm': return length(lengthUnit === 'mm' ? Number(value.toFixed(digits)) : value, lengthUnit);
+    default: return fixed(value, digits);
+  }
+}
 
-/** Turns every "540 °C", "12 mm" and "7 °C/h" of a sentence into the unit that was chosen. */
-export function inUnits(text, settings) {
-  const { temperatureUnit, lengthUnit } = settings;
-  return text
-    .replace(/\b(strain_c|annealing_c|softening_c|working_c|soak_c|expansion_per_k)\b/g, (key) => FIGURES[key])
-    .replace(/(-?\d[\d,]*(?:\.\d+)?) °C\/h/g, (all, value) => rate(number(value), temperatureUnit))
-    .replace(/(\d[\d,]*(?:\.\d+)?) and (\d[\d,]*(?:\.\d+)?) °C/g, (all, one, two) => `${temperature(number(one), temperatureUnit)} and ${temperature(number(two), temperatureUnit)}`)
-    .replace(/(-?\d[\d,]*(?:\.\d+)?) °C/g, (all, value) => temperature(number(value), temperatureUnit))
-    .replace(/(\d[\d,]*(?:\.\d+)?) K\b/g, (all, value) => (temperatureUnit === 'F' ? `${Math.round(number(value) * 1.8)} °F` : `${value} K`))
-    .replace(/(\d[\d,]*(?:\.\d+)?) mm\b/g, (all, value) => length(number(value), lengthUnit));
+/** A sentence of the bench: words with a `{}` for each figure. */
+export function inWords({ words, figures }, settings) {
+  const rest = [...figures];
+  return words.replace(/\{\}/g, () => figure(rest.shift(), settings));
 }
 
 /** Two digits are worth something, more are not. */

@@ -1,10 +1,14 @@
 package org.lehrcase.bench.firing;
 
+import org.lehrcase.core.glass.say.Phrase;
+import org.lehrcase.core.glass.say.Refused;
+
 /** A field of a request that cannot be used, and what to write instead. */
 public final class FieldTrouble extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final String field;
+  private final transient Phrase what;
 
   /**
    * Creates it.
@@ -13,8 +17,19 @@ public final class FieldTrouble extends Exception {
    * @param message what is wrong and what to write instead
    */
   public FieldTrouble(String field, String message) {
-    super(message);
+    this(field, Phrase.plain(message));
+  }
+
+  /**
+   * Creates it.
+   *
+   * @param field path of the field
+   * @param what what is wrong and what to write instead, with its figures
+   */
+  public FieldTrouble(String field, Phrase what) {
+    super(what.text());
     this.field = field;
+    this.what = what;
   }
 
   /**
@@ -24,6 +39,10 @@ public final class FieldTrouble extends Exception {
    * @param refused what the core said
    */
   public static FieldTrouble of(String path, IllegalArgumentException refused) {
+    if (refused instanceof Refused figure) {
+      return new FieldTrouble(
+          path + figure.field(), figure.what().between(figure.field() + " ", ""));
+    }
     String message = String.valueOf(refused.getMessage());
     int end = 0;
     while (end < message.length()
@@ -38,5 +57,15 @@ public final class FieldTrouble extends Exception {
   /** Returns the path of the field. */
   public String field() {
     return field;
+  }
+
+  /** Returns what is wrong, for somebody's units. */
+  public Phrase what() {
+    return what;
+  }
+
+  /** Returns the same of a field that lies deeper. */
+  public FieldTrouble under(String path) {
+    return new FieldTrouble(path + field, what);
   }
 }

@@ -8,11 +8,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Phrase;
+import org.lehrcase.core.glass.say.Quantity;
 
 /** The fields of a JSON object, read one by one, each refusal with the field's path. */
 public final class Fields {
   private static final int LONGEST_TEXT = 100;
   private static final int MOST_ITEMS = 1000;
+  private static final int MOST_DIGITS = 3;
 
   private final JsonObject object;
   private final String path;
@@ -65,8 +69,10 @@ public final class Fields {
       throws FieldTrouble {
     double value = number(name, otherwise);
     if (!(value >= least && value <= most)) {
+      Quantity quantity = quantityOf(name);
       throw new FieldTrouble(
-          path(name), "must lie between " + plain(least) + " and " + plain(most));
+          path(name),
+          Phrase.of("must lie between {} and {}", end(least, quantity), end(most, quantity)));
     }
     return value;
   }
@@ -203,7 +209,7 @@ public final class Fields {
 
   private static double numberOf(JsonElement element, String at) throws FieldTrouble {
     String written = element.isJsonPrimitive() ? element.getAsString() : element.toString();
-    if (written.matches("[+-]?\\d+,\\d+")) {
+    if (written.indexOf(',') > 0 && written.matches("[+-]?\\d+,\\d+")) {
       throw new FieldTrouble(
           at, "write " + written.replace(',', '.') + " with a point, not \"" + written + "\"");
     }
@@ -224,7 +230,21 @@ public final class Fields {
     return new FieldTrouble(at, "must be a number without quotes, not " + shown);
   }
 
-  private static String plain(double value) {
-    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+  /** The unit is part of a field's name. */
+  private static Quantity quantityOf(String name) {
+    if (name.endsWith("_c_per_h")) {
+      return Quantity.RATE;
+    }
+    return name.endsWith("_c")
+        ? Quantity.TEMPERATURE
+        : name.endsWith("_mm") ? Quantity.LENGTH : Quantity.NUMBER;
+  }
+
+  private static Figure end(double value, Quantity quantity) {
+    int digits = 0;
+    while (digits < MOST_DIGITS && Math.abs(value * Math.pow(10, digits) % 1) > 1e-9) {
+      digits++;
+    }
+    return new Figure(value, quantity, digits);
   }
 }

@@ -5,8 +5,11 @@ import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.lehrcase.core.glass.kiln.FittedPlan;
+import org.lehrcase.core.glass.kiln.TypedLine;
 import org.lehrcase.core.glass.plan.Anneal;
 import org.lehrcase.core.glass.plan.PlannedSegment;
+import org.lehrcase.core.glass.say.Phrase;
 import org.lehrcase.core.glass.stress.KilnPath;
 import org.lehrcase.core.glass.stress.PeakTension;
 import org.lehrcase.core.glass.stress.Relaxation;
@@ -39,6 +42,27 @@ final class FiringAnswer {
     } else {
       item.add("rate_c_per_h", JsonNull.INSTANCE);
     }
+  }
+
+  /** What is typed into the controller, what was changed for it, or why it cannot run it. */
+  static JsonObject controller(FittedPlan fitted) {
+    var item = new JsonObject();
+    var typed = new JsonArray();
+    for (TypedLine line : fitted.typed()) {
+      var row = new JsonObject();
+      row.addProperty("line", line.number());
+      row.addProperty("name", line.name());
+      row.addProperty("rate", line.rate());
+      row.addProperty("target", line.target());
+      row.addProperty("hold", line.hold());
+      typed.add(row);
+    }
+    item.add("type_in", typed);
+    var changes = new JsonArray();
+    fitted.changes().forEach(changes::add);
+    item.add("changes", changes);
+    item.addProperty("refused", fitted.refusal().map(Phrase::text).orElse(null));
+    return item;
   }
 
   /** When each line begins, arrives and ends; lines behind the last are the kiln's own way down. */

@@ -1,7 +1,6 @@
 package org.lehrcase.bench.firing;
 
 import com.google.gson.JsonArray;
-import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
@@ -10,12 +9,14 @@ import java.util.List;
 import org.lehrcase.core.glass.kiln.EnergyUse;
 import org.lehrcase.core.glass.kiln.FittedPlan;
 import org.lehrcase.core.glass.kiln.Tariff;
-import org.lehrcase.core.glass.kiln.TypedLine;
 import org.lehrcase.core.glass.plan.CautionPrice;
 import org.lehrcase.core.glass.plan.FiringPlan;
 import org.lehrcase.core.glass.plan.FiringPlanner;
 import org.lehrcase.core.glass.plan.FiringReview;
 import org.lehrcase.core.glass.plan.FiringWarning;
+import org.lehrcase.core.glass.plan.FiringWarning.Topic;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Phrase;
 
 /** Answers a request for a firing: proposes or takes a schedule, fits it to the kiln, simulates. */
 public final class FiringService {
@@ -28,7 +29,7 @@ public final class FiringService {
   private final ComputedFiring firing;
   private final FiringRequest request;
   private final JsonObject answer = new JsonObject();
-  private final List<String> extra = new ArrayList<>();
+  private final List<FiringWarning> extra = new ArrayList<>();
 
   private FiringService(ComputedFiring firing) {
     this.firing = firing;
@@ -71,6 +72,19 @@ public final class FiringService {
     return new FiringService(firing).figures();
   }
 
+  /**
+   * Returns the same for a page, with {@code notes}: the warnings, each with its topic, and its
+   * figures as numbers.
+   *
+   * @param firing a computed firing
+   */
+  public static JsonObject shown(ComputedFiring firing) {
+    var service = new FiringService(firing);
+    JsonObject shown = service.figures();
+    shown.add("notes", service.notes());
+    return shown;
+  }
+
   private JsonObject figures() {
     FiringPlan plan = firing.plan();
     FiringReview review = firing.reviewed();
@@ -86,8 +100,8 @@ public final class FiringService {
     answer.addProperty("lid_c", Math.floor(plan.lidC()));
     firing.fitted().ifPresent(this::controller);
     energy(review);
-    notes();
-    answer.add("warnings", warnings(review));
+    remarks();
+    answer.add("warnings", warnings());
     return answer;
   }
 
@@ -113,11 +127,11 @@ public final class FiringService {
                         && Math.abs(s.targetC().orElse(0) - plan.anneal().soakC()) < 40);
     if (!soaks) {
       extra.add(
-          String.format(
-              java.util.Locale.ROOT,
-              "We would soak this block at %.0f °C for %.1f h.",
-              plan.anneal().soakC(),
-              plan.anneal().soakHours()));
+          FiringWarning.of(
+              Topic.SOAK,
+              "We would soak this block at {} for {} h.",
+              Figure.celsius(plan.anneal().soakC()),
+              Figure.number(plan.anneal().soakHours(), 1)));
     }
   }
 
@@ -133,28 +147,14 @@ public final class FiringService {
   }
 
   private void controller(FittedPlan fitted) {
-    var item = new JsonObject();
-    var typed = new JsonArray();
-    for (TypedLine line : fitted.typed()) {
-      var row = new JsonObject();
-      row.addProperty("line", line.number());
-      row.addProperty("name", line.name());
-      row.addProperty("rate", line.rate());
-      row.addProperty("target", line.target());
-      row.addProperty("hold", line.hold());
-      typed.add(row);
-    }
-    item.add("type_in", typed);
-    var changes = new JsonArray();
-    fitted.changes().forEach(changes::add);
-    item.add("changes", changes);
-    if (fitted.isRunnable()) {
-      item.add("refused", JsonNull.INSTANCE);
-    } else {
-      item.addProperty("refused", fitted.refusal());
-      extra.add("This kiln cannot run it: " + fitted.refusal() + ".");
-    }
-    answer.add("controller", item);
+    fitted
+        .refusal()
+        .ifPresent(
+            why ->
+                extra.add(
+                    new FiringWarning(
+                        Topic.CONTROLLER, why.between("This kiln cannot run it: ", "."))));
+    answer.add("controller", FiringAnswer.controller(fitted));
   }
 
   private void energy(FiringReview review) {
@@ -173,7 +173,10 @@ public final class FiringService {
     item.addProperty("cost", FiringAnswer.rounded(use.cost(), 2));
     answer.add("energy", item);
     if (use.askedTooMuch()) {
-      extra.add("Some stretch asks for more than the kiln's rated power; it will lag behind.");
+      extra.add(
+          FiringWarning.of(
+              Topic.KILN,
+              "Some stretch asks for more than the kiln's rated power; it will lag behind."));
     }
   }
 
@@ -195,21 +198,40 @@ public final class FiringService {
     return array;
   }
 
-  private void notes() {
+  private void remarks() {
     if (!request.kiln().paceGiven()) {
       extra.add(
-          "The kiln's own cooling is assumed, not measured: times on free stretches are"
-              + " estimates.");
+          FiringWarning.of(
+              Topic.KILN,
+              "The kiln's own cooling is assumed, not measured: times on free stretches are"
+                  + " estimates."));
     }
     for (String unknown : request.unknown()) {
-      extra.add("The field \"" + unknown + "\" means nothing here and was passed over.");
+      Phrase passed =
+          Phrase.plain("The field \"" + unknown + "\" means nothing here and was passed over.");
+      extra.add(new FiringWarning(Topic.QUESTION, passed));
     }
   }
 
-  private JsonArray warnings(FiringReview review) {
+  private List<FiringWarning> all() {
+    List<FiringWarning> all = new ArrayList<>(extra);
+    all.addAll(firing.reviewed().warnings());
+    return all;
+  }
+
+  private JsonArray warnings() {
     var array = new JsonArray();
-    extra.forEach(array::add);
-    review.warnings().stream().map(FiringWarning::text).forEach(array::add);
+    all().forEach(warning -> array.add(warning.text()));
+    return array;
+  }
+
+  private JsonArray notes() {
+    var array = new JsonArray();
+    for (FiringWarning warning : all()) {
+      JsonObject note = PhraseJson.of(warning.says());
+      note.addProperty("topic", warning.topic().name());
+      array.add(note);
+    }
     return array;
   }
 }

@@ -33,8 +33,7 @@ public final class OwnFigures {
     try {
       GlassReader.read(new Fields(request, ""));
     } catch (FieldTrouble e) {
-      throw new FieldTrouble(
-          e.field().replaceFirst("^glass\\.", ""), String.valueOf(e.getMessage()));
+      throw new FieldTrouble(e.field().replaceFirst("^glass\\.", ""), e.what());
     }
   }
 
@@ -59,6 +58,7 @@ public final class OwnFigures {
               datum -> {
                 var row = new JsonObject();
                 row.addProperty("key", figure.key());
+                row.addProperty("words", figure.inWords());
                 row.addProperty("value", datum.value());
                 row.addProperty("certainty", datum.certainty().words());
                 row.addProperty("source", datum.source());

@@ -2,18 +2,15 @@ package org.lehrcase.bench.kilns;
 
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
-import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.lehrcase.bench.store.FiringLogTable.Firing;
 import org.lehrcase.bench.store.FiringLogTable.Reading;
-import org.lehrcase.core.glass.kiln.KilnFit;
 
 /** A firing of the log: readings against the prediction, as an answer, as CSV and as JSON. */
 public final class FiringLogText {
@@ -22,6 +19,7 @@ public final class FiringLogText {
   private final Firing firing;
   private final List<Reading> readings;
   private final JsonObject plan;
+  private final PlannedCurve curve;
   private final ZoneId zone;
 
   /**
@@ -35,6 +33,7 @@ public final class FiringLogText {
     this.firing = firing;
     this.readings = List.copyOf(readings);
     this.plan = JsonParser.parseString(firing.begun().plan()).getAsJsonObject();
+    this.curve = PlannedCurve.of(plan);
     this.zone = zone;
   }
 
@@ -95,51 +94,12 @@ public final class FiringLogText {
     return text.toString();
   }
 
-  /**
-   * Fits the kiln's own cooling to readings behind the last line, when the kiln was left to itself.
-   *
-   * @throws IllegalArgumentException if there are too few, or they do not fall
-   */
-  public double coolingHours() {
-    JsonArray times = plan.getAsJsonObject("answer").getAsJsonArray("times");
-    int lines = plan.getAsJsonObject("answer").getAsJsonArray("segments").size();
-    double from =
-        times.get(Math.min(lines, times.size()) - 1).getAsJsonObject().get("end_h").getAsDouble();
-    List<KilnFit.Reading> alone = new ArrayList<>();
-    for (Reading reading : readings) {
-      if (reading.celsius().isPresent() && hours(reading) >= from) {
-        alone.add(new KilnFit.Reading(hours(reading), reading.celsius().getAsDouble()));
-      }
-    }
-    return rounded(KilnFit.coolingHours(alone, roomC()), 100);
-  }
-
-  private double roomC() {
-    JsonElement kiln = plan.getAsJsonObject("request").get("kiln");
-    boolean said = kiln != null && kiln.isJsonObject() && kiln.getAsJsonObject().has("room_c");
-    return said ? kiln.getAsJsonObject().get("room_c").getAsDouble() : 20;
-  }
-
   private double hours(Reading reading) {
     return (reading.atMillis() - firing.begun().startedAtMillis()) / MILLIS_PER_HOUR;
   }
 
-  /** Reads the planned curve; behind its end the kiln is as cold as it was there. */
   private double predicted(double hours) {
-    JsonArray curve = plan.getAsJsonObject("answer").getAsJsonArray("curve");
-    JsonArray before = curve.get(0).getAsJsonArray();
-    for (JsonElement element : curve) {
-      JsonArray point = element.getAsJsonArray();
-      double to = point.get(0).getAsDouble();
-      double from = before.get(0).getAsDouble();
-      if (hours <= to) {
-        double share = to > from ? Math.max(0, (hours - from) / (to - from)) : 1;
-        double start = before.get(1).getAsDouble();
-        return start + share * (point.get(1).getAsDouble() - start);
-      }
-      before = point;
-    }
-    return before.get(1).getAsDouble();
+    return curve.celsiusAt(hours);
   }
 
   private String local(long millis) {

@@ -11,6 +11,7 @@ import org.lehrcase.bench.firing.ComputedFiring;
 import org.lehrcase.bench.firing.FieldTrouble;
 import org.lehrcase.bench.firing.Fields;
 import org.lehrcase.bench.firing.FiringService;
+import org.lehrcase.bench.firing.PhraseJson;
 import org.lehrcase.core.glass.care.Caution;
 import org.lehrcase.core.glass.care.Place;
 import org.lehrcase.core.glass.plan.FiringTask;
@@ -70,7 +71,7 @@ public final class KilnSheet {
     try {
       return Optional.of(ComputedFiring.of(plain(beside)));
     } catch (FieldTrouble e) {
-      throw new FieldTrouble("other." + e.field(), String.valueOf(e.getMessage()));
+      throw e.under("other.");
     }
   }
 
@@ -92,7 +93,7 @@ public final class KilnSheet {
 
   /** Returns what the page shows. */
   public JsonObject json() throws FieldTrouble {
-    JsonObject answer = FiringService.figures(mine);
+    JsonObject answer = FiringService.shown(mine);
     answer.add("curve", KilnCurve.json(mine.reviewed().path().legs()));
     answer.addProperty("thickness_mm", mine.block().thicknessMm());
     answer.addProperty("weight_kg", weight());
@@ -100,10 +101,10 @@ public final class KilnSheet {
     answer.add("clock", clock.json());
     SheetEnergy.of(request, mine, clock.start()).ifPresent(e -> answer.add("energy", e));
     var cautions = new JsonArray();
-    cautions().forEach(c -> cautions.add(c.words()));
+    cautions().forEach(c -> cautions.add(PhraseJson.of(c.says())));
     answer.add("cautions", cautions);
     if (other.isPresent()) {
-      JsonObject beside = FiringService.figures(other.get());
+      JsonObject beside = FiringService.shown(other.get());
       beside.add("curve", KilnCurve.json(other.get().reviewed().path().legs()));
       answer.add("other", beside);
     }

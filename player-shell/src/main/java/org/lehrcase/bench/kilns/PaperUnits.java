@@ -2,13 +2,14 @@ package org.lehrcase.bench.kilns;
 
 import com.google.gson.JsonObject;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lehrcase.bench.firing.FieldTrouble;
 import org.lehrcase.bench.firing.Fields;
 import org.lehrcase.core.glass.TemperatureUnit;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Units;
 
 /**
  * The units in which somebody reads a paper; a rate never has the 32 degrees.
@@ -19,7 +20,6 @@ import org.lehrcase.core.glass.TemperatureUnit;
 public record PaperUnits(TemperatureUnit temperature, boolean inches) {
   private static final Pattern DEGREES = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C(/h)?");
   private static final Pattern LENGTH = Pattern.compile("(\\d+(?:\\.\\d+)?) mm\\b");
-  private static final double MM_PER_INCH = 25.4;
 
   /**
    * Reads the units of a request's {@code paper}: {@code temperature} and {@code length}.
@@ -39,12 +39,9 @@ public record PaperUnits(TemperatureUnit temperature, boolean inches) {
         fahrenheit ? TemperatureUnit.FAHRENHEIT : TemperatureUnit.CELSIUS, inches);
   }
 
-  String sign() {
-    return temperature == TemperatureUnit.FAHRENHEIT ? "°F" : "°C";
-  }
-
-  String celsius(double celsius) {
-    return String.format(Locale.ROOT, "%.0f %s", temperature.ofCelsius(celsius), sign());
+  /** Returns the same for sentences that know what their figures are. */
+  Units units() {
+    return new Units(temperature, inches);
   }
 
   /**
@@ -54,17 +51,13 @@ public record PaperUnits(TemperatureUnit temperature, boolean inches) {
    * @return the words
    */
   public String length(double mm) {
-    return inches
-        ? String.format(Locale.ROOT, "%.2f in", mm / MM_PER_INCH)
-        : String.format(Locale.ROOT, "%.1f mm", mm).replace(".0 mm", " mm");
+    return Figure.length(mm).in(units());
   }
 
-  private String rate(double celsiusPerHour) {
-    return String.format(
-        Locale.ROOT, "%.0f %s/h", temperature.rateOfCelsius(celsiusPerHour), sign());
-  }
-
-  /** Turns every temperature, rate and length of a sentence into these units. */
+  /**
+   * Turns every temperature, rate and length of a sentence into these units: for texts of other
+   * rooms, whose figures are not numbers any more.
+   */
   public String sentence(String words) {
     String degrees =
         DEGREES
@@ -72,8 +65,9 @@ public record PaperUnits(TemperatureUnit temperature, boolean inches) {
             .replaceAll(
                 found -> {
                   double value = Double.parseDouble(found.group(1));
-                  String shown = found.group(2) == null ? celsius(value) : rate(value);
-                  return Matcher.quoteReplacement(shown);
+                  Figure figure =
+                      found.group(2) == null ? Figure.celsius(value) : Figure.rate(value);
+                  return Matcher.quoteReplacement(figure.in(units()));
                 });
     return LENGTH
         .matcher(degrees)

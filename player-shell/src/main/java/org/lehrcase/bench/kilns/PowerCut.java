@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.lehrcase.bench.firing.ComputedFiring;
 import org.lehrcase.bench.firing.FieldTrouble;
 import org.lehrcase.bench.firing.Fields;
+import org.lehrcase.bench.firing.PhraseJson;
 import org.lehrcase.core.glass.FiringSegment;
 import org.lehrcase.core.glass.KilnPace;
 import org.lehrcase.core.glass.care.Caution;
@@ -102,7 +103,7 @@ public final class PowerCut {
     words.add(advice.words);
     detail(advice, line).forEach(words::add);
     answer.add("words", words);
-    answer.addProperty("caution", Caution.POWER_CUT.words());
+    answer.add("caution", PhraseJson.of(Caution.POWER_CUT.says()));
     return answer;
   }
 

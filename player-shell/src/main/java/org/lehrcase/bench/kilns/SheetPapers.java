@@ -25,6 +25,8 @@ import org.lehrcase.core.glass.kiln.Controller;
 import org.lehrcase.core.glass.kiln.FittedPlan;
 import org.lehrcase.core.glass.kiln.TypedLine;
 import org.lehrcase.core.glass.plan.PlannedSegment;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Units;
 import org.lehrcase.core.glass.stress.StressOutcome;
 
 /** The kiln sheet as a PDF of one page, and its times as a calendar file. */
@@ -37,10 +39,10 @@ public final class SheetPapers {
       DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
 
   private final KilnSheet sheet;
-  private final PaperUnits units;
+  private final Units units;
   private final Clock now;
 
-  private SheetPapers(KilnSheet sheet, PaperUnits units, Clock now) {
+  private SheetPapers(KilnSheet sheet, Units units, Clock now) {
     this.sheet = sheet;
     this.units = units;
     this.now = now;
@@ -62,7 +64,7 @@ public final class SheetPapers {
     KilnSheet sheet = KilnSheet.of(request, now);
     Optional<Fields> paper = new Fields(request, "").object("paper");
     Fields wish = paper.orElseThrow(() -> new FieldTrouble("paper", "is missing"));
-    SheetPapers papers = new SheetPapers(sheet, PaperUnits.read(request), now);
+    SheetPapers papers = new SheetPapers(sheet, PaperUnits.read(request).units(), now);
     String title = wish.text("title").filter(t -> !t.isBlank()).orElse("Kiln sheet");
     if (wish.word("kind", "pdf", List.of("pdf", "calendar")).equals("calendar")) {
       return papers.calendar(title);
@@ -89,7 +91,7 @@ public final class SheetPapers {
     boolean letter = wish.word("size", "A4", List.of("A4", "Letter")).equals("Letter");
     List<String> cautions = new ArrayList<>();
     for (Caution caution : sheet.cautions()) {
-      cautions.add(units.sentence(caution.words()));
+      cautions.add(caution.says().in(units));
     }
     return new KilnSheetPaper(
         title,
@@ -124,7 +126,7 @@ public final class SheetPapers {
         };
     return List.of(
         "Block: "
-            + units.length(mine.block().thicknessMm())
+            + Figure.length(mine.block().thicknessMm()).in(units)
             + " when fused, "
             + faces
             + weight
@@ -151,7 +153,7 @@ public final class SheetPapers {
                         + leaves(other)));
     sentences.add(
         "Lid shut until the kiln shows "
-            + units.celsius(Math.floor(sheet.mine().plan().lidC()))
+            + Figure.celsius(Math.floor(sheet.mine().plan().lidC())).in(units)
             + " or less and the core has followed.");
     return sentences;
   }
@@ -190,8 +192,10 @@ public final class SheetPapers {
       double rate = segment.rateCPerHour().orElse(0);
       lines.add(
           new KilnSheetPaper.Line(
-              inController ? typed.get(i).rate() : units.sentence(Math.rint(rate) + " °C/h"),
-              inController ? typed.get(i).target() : units.celsius(segment.targetC().orElse(0)),
+              inController ? typed.get(i).rate() : Figure.rate(rate).in(units),
+              inController
+                  ? typed.get(i).target()
+                  : Figure.celsius(segment.targetC().orElse(0)).in(units),
               inController ? typed.get(i).hold() : Math.round(segment.holdMinutes()) + " min",
               segment.name(),
               when));
@@ -209,7 +213,12 @@ public final class SheetPapers {
             + " safe side.";
     Optional<FittedPlan> fitted = sheet.mine().fitted();
     if (fitted.isPresent() && !fitted.get().isRunnable()) {
-      return "THIS KILN CANNOT RUN IT: " + units.sentence(fitted.get().refusal()) + ".";
+      return fitted
+          .get()
+          .refusal()
+          .orElseThrow()
+          .between("THIS KILN CANNOT RUN IT: ", ".")
+          .in(units);
     }
     String changes = fitted.map(f -> String.join("; ", f.changes())).orElse("");
     return changes.isEmpty() ? note : note + " " + changes + ".";

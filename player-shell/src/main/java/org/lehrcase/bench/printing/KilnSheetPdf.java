@@ -11,7 +11,10 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.bench.printing.PaperPen.At;
 
-/** The kiln sheet on one page of paper: it must do at the kiln, without the computer. */
+/**
+ * The kiln sheet on one page of paper: it must do at the kiln, without the computer. Only lines
+ * that find no room there, those of a staircase, go on behind it.
+ */
 public final class KilnSheetPdf {
   private static final float MARGIN = 40;
   private static final float BODY = 9;
@@ -20,7 +23,7 @@ public final class KilnSheetPdf {
   private static final float TALLEST_ROW = 16;
   private static final float LOWEST_ROW = 9;
   private static final float LEAST_GREY = 0.35f;
-  private static final float[] COLUMNS = {0, 24, 74, 124, 172, 350, 440};
+  private static final float NEXT_PAGE_ROW = 11;
 
   private final KilnSheetPaper paper;
   private final PaperPen pen;
@@ -39,7 +42,7 @@ public final class KilnSheetPdf {
    * Draws a sheet.
    *
    * @param paper what stands on it
-   * @return a PDF of one page
+   * @return a PDF of one page; the lines of a staircase that find no room stand on the next
    * @throws IOException if the program is incomplete
    */
   public static byte[] of(KilnSheetPaper paper) throws IOException {
@@ -49,20 +52,25 @@ public final class KilnSheetPdf {
       if (in == null) {
         throw new IOException("the program is incomplete: the font of prints is missing");
       }
-      PDPage page = new PDPage(size);
-      document.addPage(page);
       document.getDocumentInformation().setTitle(paper.title());
       PDType0Font font = PDType0Font.load(document, in, true);
-      try (PDPageContentStream out = new PDPageContentStream(document, page)) {
-        new KilnSheetPdf(paper, new PaperPen(out, font, size.getHeight()), size).draw();
-      }
+      int next = 0;
+      do {
+        PDPage page = new PDPage(size);
+        document.addPage(page);
+        try (PDPageContentStream out = new PDPageContentStream(document, page)) {
+          var sheet = new KilnSheetPdf(paper, new PaperPen(out, font, size.getHeight()), size);
+          next = next == 0 ? sheet.draw() : sheet.drawNext(next);
+        }
+      } while (next < paper.lines().size());
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       document.save(bytes);
       return bytes.toByteArray();
     }
   }
 
-  private void draw() throws IOException {
+  /** Draws the first page; returns how many lines found room on it. */
+  private int draw() throws IOException {
     y += 6;
     pen.bold(new At(MARGIN, y, 15), "Kiln sheet: " + paper.title());
     y += 15;
@@ -75,9 +83,29 @@ public final class KilnSheetPdf {
     }
     curve();
     float below = tail();
-    lines(below);
+    int shown = lines(below);
     clock();
     cautions();
+    return shown;
+  }
+
+  /**
+   * Lines that found no room on the first page: they too must be typed in. Returns the next one.
+   */
+  private int drawNext(int from) throws IOException {
+    y += 6;
+    pen.bold(new At(MARGIN, y, 11), "Kiln sheet: " + paper.title() + ", lines from " + (from + 1));
+    y += 16;
+    var rows = new LineRows(pen, MARGIN, width);
+    rows.head(y);
+    int next = from;
+    while (next < paper.lines().size() && y + NEXT_PAGE_ROW < height - MARGIN) {
+      y += NEXT_PAGE_ROW;
+      rows.line(new At(0, y, BODY - 0.5f), next + 1, paper.lines().get(next));
+      next++;
+    }
+    pen.bold(new At(MARGIN, height - MARGIN + 8, SMALL + 0.8f), paper.foot());
+    return next;
   }
 
   /** What the clock, the cautions and the foot will need below the table. */
@@ -97,7 +125,8 @@ public final class KilnSheetPdf {
     y += CURVE_HEIGHT + 32;
   }
 
-  private void lines(float below) throws IOException {
+  /** Returns how many lines found room. */
+  private int lines(float below) throws IOException {
     pen.bold(new At(MARGIN, y, 11), "Type into the controller");
     y = pen.paragraph(new At(MARGIN, y + 11, SMALL), width, paper.linesNote()) + 4;
     float room = height - MARGIN - below - y;
@@ -105,41 +134,20 @@ public final class KilnSheetPdf {
     int shown = Math.min(paper.lines().size(), fit);
     float row = Math.max(LOWEST_ROW, Math.min(TALLEST_ROW, room / (shown + 1)));
     float size = Math.min(BODY + 0.5f, row - 2.5f);
-    row(new At(0, y, SMALL), "", "rate an hour", "to", "hold", "for", "ends", "seen, o'clock");
+    var rows = new LineRows(pen, MARGIN, width);
+    rows.head(y);
     for (int i = 0; i < shown; i++) {
       y += row;
-      KilnSheetPaper.Line line = paper.lines().get(i);
-      row(
-          new At(0, y, size),
-          String.valueOf(i + 1),
-          line.rate(),
-          line.target(),
-          line.hold(),
-          line.what(),
-          line.ends(),
-          "");
-      pen.grey(0.7f);
-      pen.line(MARGIN, y + 3, MARGIN + width, y + 3);
-      pen.grey(0);
+      rows.line(new At(0, y, size), i + 1, paper.lines().get(i));
     }
     if (shown < paper.lines().size()) {
       y += row;
       pen.bold(
           new At(MARGIN, y, SMALL),
-          "and " + (paper.lines().size() - shown) + " lines more: see the screen");
+          "lines " + (shown + 1) + " to " + paper.lines().size() + " stand on the next page");
     }
     y += 16;
-  }
-
-  private void row(At at, String... cells) throws IOException {
-    for (int i = 0; i < cells.length; i++) {
-      At cell = new At(MARGIN + COLUMNS[i], at.y(), at.size());
-      if (i > 0 && i < 4 && at.size() > SMALL) {
-        pen.bold(cell, cells[i]);
-      } else {
-        pen.text(cell, cells[i]);
-      }
-    }
+    return shown;
   }
 
   /** The times stand in two columns. */

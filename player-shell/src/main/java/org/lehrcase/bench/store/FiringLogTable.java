@@ -118,29 +118,36 @@ public final class FiringLogTable {
   }
 
   /**
-   * Adds a reading.
+   * Adds readings, all of them or none.
    *
    * @param id the firing
-   * @param reading the reading
-   * @return false if there are {@link #MOST_READINGS} already
-   * @throws StoreException if it could not be written
+   * @param readings the readings
+   * @return false if there would be more than {@link #MOST_READINGS}
+   * @throws StoreException if they could not be written
    */
-  public boolean add(String id, Reading reading) throws StoreException {
+  public boolean add(String id, List<Reading> readings) throws StoreException {
     return database.inTransaction(
         () -> {
-          if (count("SELECT count(*) FROM firing_reading WHERE firing=?", id) >= MOST_READINGS) {
+          int there = count("SELECT count(*) FROM firing_reading WHERE firing=?", id);
+          if (there + readings.size() > MOST_READINGS) {
             return false;
           }
-          @Nullable Double celsius =
-              reading.celsius().isPresent() ? reading.celsius().getAsDouble() : null;
-          database.run(
-              "INSERT INTO firing_reading (firing, at_millis, celsius, note) VALUES (?,?,?,?)",
-              id,
-              reading.atMillis(),
-              celsius,
-              reading.note());
+          for (Reading reading : readings) {
+            insert(id, reading);
+          }
           return true;
         });
+  }
+
+  private void insert(String id, Reading reading) throws StoreException {
+    @Nullable Double celsius =
+        reading.celsius().isPresent() ? reading.celsius().getAsDouble() : null;
+    database.run(
+        "INSERT INTO firing_reading (firing, at_millis, celsius, note) VALUES (?,?,?,?)",
+        id,
+        reading.atMillis(),
+        celsius,
+        reading.note());
   }
 
   /**
@@ -176,6 +183,17 @@ public final class FiringLogTable {
         outcome,
         clock.millis(),
         id);
+  }
+
+  /**
+   * Keeps what is known so far; a firing that runs goes on.
+   *
+   * @param id the firing
+   * @param outcome a JSON object
+   * @throws StoreException if it could not be written
+   */
+  public void note(String id, String outcome) throws StoreException {
+    database.run("UPDATE firing SET outcome=? WHERE id=?", outcome, id);
   }
 
   private int count(String sql, Object... values) throws StoreException {

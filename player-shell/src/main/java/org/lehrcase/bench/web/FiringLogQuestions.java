@@ -8,13 +8,17 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.lehrcase.bench.firing.FieldTrouble;
 import org.lehrcase.bench.firing.Fields;
 import org.lehrcase.bench.kilns.FiringLogText;
 import org.lehrcase.bench.kilns.KilnSheet;
+import org.lehrcase.bench.kilns.LogLearning;
 import org.lehrcase.bench.kilns.MadePapers;
+import org.lehrcase.bench.kilns.MeterBook;
+import org.lehrcase.bench.kilns.ReadingsFile;
 import org.lehrcase.bench.store.FiringLogTable.Begun;
 import org.lehrcase.bench.store.FiringLogTable.Firing;
 import org.lehrcase.bench.store.FiringLogTable.Reading;
@@ -28,7 +32,8 @@ import org.lehrcase.bench.trouble.TroubleCode;
 final class FiringLogQuestions {
   private static final int ID_BYTES = 16;
   private static final int MAX_NOTE = 500;
-  private static final int MAX_OUTCOME = 4000;
+  private static final int MAX_OUTCOME = 6000;
+  private static final double MOST_KWH = 1e8;
 
   private final StudyStore store;
   private final MadePapers papers;
@@ -48,6 +53,9 @@ final class FiringLogQuestions {
     api.onEach(
         "POST firings/*/reading",
         (id, ask) -> KilnQuestions.inFields(() -> read(firing(id), ask.json())));
+    api.onEach(
+        "POST firings/*/readings",
+        (id, ask) -> KilnQuestions.inFields(() -> readFile(firing(id), ask.file())));
     api.onEach("POST firings/*/photo", (id, ask) -> photo(firing(id), ask));
     api.onEach("POST firings/*/paper", (id, ask) -> paper(firing(id), ask));
     api.onEach("POST firings/*/fit", (id, ask) -> fit(firing(id)));
@@ -117,13 +125,34 @@ final class FiringLogQuestions {
     if (note.length() > MAX_NOTE) {
       throw new FieldTrouble("note", "must have at most " + MAX_NOTE + " letters");
     }
-    if (celsius.isEmpty() && note.isEmpty()) {
-      throw new FieldTrouble("celsius", "is missing: write what the display shows, or a note");
+    boolean metered = fields.has("meter_kwh");
+    if (celsius.isEmpty() && note.isEmpty() && !metered) {
+      throw new FieldTrouble(
+          "celsius", "is missing: write what the display shows, what the meter shows, or a note");
     }
-    if (!store.firings().add(firing.id(), new Reading(moment(fields, "at"), celsius, note))) {
+    long at = moment(fields, "at");
+    if (metered) {
+      double shown = fields.number("meter_kwh", 0, 0, MOST_KWH);
+      store.firings().note(firing.id(), MeterBook.of(firing).with(at, shown));
+    }
+    if (celsius.isPresent() || !note.isEmpty()) {
+      keep(firing, List.of(new Reading(at, celsius, note)));
+    }
+    return answer(firing(firing.id()));
+  }
+
+  /** All readings of a file, or none of them. */
+  private JsonElement readFile(Firing firing, byte[] file)
+      throws FieldTrouble, Trouble, StoreException {
+    var reader = new ReadingsFile(firing.begun().startedAtMillis(), clock.getZone());
+    keep(firing, reader.read(file));
+    return answer(firing);
+  }
+
+  private void keep(Firing firing, List<Reading> readings) throws Trouble, StoreException {
+    if (!store.firings().add(firing.id(), readings)) {
       throw full();
     }
-    return answer(firing);
   }
 
   private JsonElement end(Firing firing, Ask ask) throws Trouble, IOException {
@@ -150,7 +179,15 @@ final class FiringLogQuestions {
                         TroubleCode.UNKNOWN_FILE,
                         "This is no picture that the page can show.",
                         "Choose a JPEG, PNG or WebP file."));
-    if (!store.firingPhotos().add(firing.id(), type, picture)) {
+    byte[] plain =
+        PlainPicture.of(picture)
+            .orElseThrow(
+                () ->
+                    new Trouble(
+                        TroubleCode.UNKNOWN_FILE,
+                        "This picture is damaged or not whole.",
+                        "Choose it again, or save it anew with a program for pictures."));
+    if (!store.firingPhotos().add(firing.id(), type, plain)) {
       throw full();
     }
     return answer(firing);
@@ -169,17 +206,16 @@ final class FiringLogQuestions {
   }
 
   private JsonElement fit(Firing firing) throws Trouble, StoreException {
-    var answer = new JsonObject();
-    try {
-      answer.addProperty("cooling_h", text(firing).coolingHours());
-      return answer;
-    } catch (IllegalArgumentException e) {
+    JsonObject answer = new LogLearning(firing, store.firings().readings(firing.id())).json();
+    if (!answer.has("cooling_h") && !answer.has("loss_w_per_k")) {
       throw new Trouble(
           TroubleCode.BAD_REQUEST,
-          "The kiln's own cooling does not follow from these readings: " + e.getMessage() + ".",
+          "Nothing of the kiln follows from these readings.",
           "The log is as it was.",
-          "Read the display twice or more after the last line, while the kiln cools by itself.");
+          "Read the display twice or more after the last line, while the kiln cools by itself; for"
+              + " the loss read the electricity meter twice while the elements work.");
     }
+    return answer;
   }
 
   private FiringLogText text(Firing firing) throws StoreException {

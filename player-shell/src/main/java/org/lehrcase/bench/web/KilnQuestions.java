@@ -10,6 +10,7 @@ import org.lehrcase.bench.courses.StudyLesson;
 import org.lehrcase.bench.firing.FieldTrouble;
 import org.lehrcase.bench.firing.FiringService;
 import org.lehrcase.bench.firing.OwnFigures;
+import org.lehrcase.bench.firing.PhraseJson;
 import org.lehrcase.bench.home.Bench;
 import org.lehrcase.bench.kilns.FiringWarmup;
 import org.lehrcase.bench.kilns.KilnFitting;
@@ -59,6 +60,7 @@ final class KilnQuestions {
       var problem = new JsonObject();
       problem.addProperty("field", e.field());
       problem.addProperty("message", e.getMessage());
+      problem.add("said", PhraseJson.of(e.what()));
       var answer = new JsonObject();
       answer.add("problem", problem);
       return answer;
@@ -91,7 +93,7 @@ final class KilnQuestions {
     }
     answer.add("levels", levels);
     var cautions = new JsonObject();
-    Arrays.stream(Caution.values()).forEach(c -> cautions.addProperty(c.name(), c.words()));
+    Arrays.stream(Caution.values()).forEach(c -> cautions.add(c.name(), PhraseJson.of(c.says())));
     answer.add("cautions", cautions);
     return answer;
   }

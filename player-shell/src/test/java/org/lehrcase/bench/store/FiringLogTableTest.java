@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -34,8 +35,8 @@ class FiringLogTableTest {
     String id;
     try (StudyStore store = at(1000)) {
       id = store.firings().begin(begun("Reef", 1000)).orElseThrow();
-      store.firings().add(id, reading(9000, 90));
-      store.firings().add(id, new Reading(5000, OptionalDouble.empty(), "vent shut"));
+      store.firings().add(id, List.of(reading(9000, 90)));
+      store.firings().add(id, List.of(new Reading(5000, OptionalDouble.empty(), "vent shut")));
     }
     try (StudyStore store = at(2000)) {
       Firing firing = store.firings().find(id).orElseThrow();
@@ -78,9 +79,9 @@ class FiringLogTableTest {
     try (StudyStore store = at(1000)) {
       String id = store.firings().begin(begun("Reef", 1)).orElseThrow();
       for (int i = 0; i < FiringLogTable.MOST_READINGS; i++) {
-        assertThat(store.firings().add(id, reading(i, 20))).isTrue();
+        assertThat(store.firings().add(id, List.of(reading(i, 20)))).isTrue();
       }
-      assertThat(store.firings().add(id, reading(1, 20))).isFalse();
+      assertThat(store.firings().add(id, List.of(reading(1, 20)))).isFalse();
     }
   }
 

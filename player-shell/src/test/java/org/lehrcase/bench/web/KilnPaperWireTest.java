@@ -90,7 +90,7 @@ class KilnPaperWireTest extends FreshBenchTest {
   }
 
   @Test
-  void aFiringOfVeryManyLinesStillIsOnePageAndSaysWhatIsLeftOut() throws Exception {
+  void linesThatFindNoRoomGoOnBehindTheFirstPage() throws Exception {
     StringBuilder lines = new StringBuilder();
     for (int i = 0; i < 60; i++) {
       lines.append(i == 0 ? "" : ",").append("{\"rate_c_per_h\":50,\"target_c\":");
@@ -101,8 +101,18 @@ class KilnPaperWireTest extends FreshBenchTest {
             + lines
             + "],\"paper\":{\"kind\":\"pdf\"}}";
     try (PDDocument pdf = Loader.loadPDF(made(ask).body())) {
-      assertThat(pdf.getNumberOfPages()).isEqualTo(1);
-      assertThat(new PDFTextStripper().getText(pdf)).contains("lines more: see the screen");
+      assertThat(pdf.getNumberOfPages()).isEqualTo(2);
+      var reader = new PDFTextStripper();
+      reader.setEndPage(1);
+      String first = reader.getText(pdf);
+      reader.setStartPage(2);
+      reader.setEndPage(2);
+      String second = reader.getText(pdf);
+      assertThat(first).contains("to 60 stand on the next page", "The clock", "An estimate");
+      for (int line = 1; line <= 60; line++) {
+        String ends = line % 2 == 1 ? String.valueOf(199 + line) : "150";
+        assertThat(first + second).containsPattern("(?m)^" + line + " 50 " + ends + " ");
+      }
     }
   }
 

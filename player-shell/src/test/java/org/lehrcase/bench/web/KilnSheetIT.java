@@ -31,12 +31,12 @@ class KilnSheetIT {
       "step,rate_c_per_h,target_c,hold_min,note\n"
           + "1,150,540,20,\n2,100,670,45,\n3,240,800,20,\n4,free,505,240,\n5,9,430,0,\n"
           + "6,16,370,0,\n7,50,50,0,\n8,free,off,0,\n";
-  private static final int MOST_TABS = 60;
 
   @TempDir static Path folder;
   private static Bench bench;
   private static BenchRooms rooms;
   private static Browser browser;
+  private static KilnPage page;
   private static String address;
 
   @BeforeAll
@@ -64,6 +64,7 @@ class KilnSheetIT {
     String place = "e=" + edition.id() + "&l=" + edition.second().id();
     String asset = asset(place);
     browser = Browser.start(folder.resolve("profile"), 1366, 768);
+    page = new KilnPage(browser);
     browser.go(rooms.server().entryAddress());
     browser.see("#courses-title");
     address =
@@ -98,43 +99,14 @@ class KilnSheetIT {
     browser.go("about:blank");
     browser.go(address);
     browser.see("#mine-mpa");
-    choose("#task", "fuse");
-    choose("#by", "sheets");
-    put("#sheets", "6");
-    put("#sheet", "3");
-    put("#top", "");
-    press(".unit-switches .switch:first-child button:first-child");
-    press(".unit-switches .switch:last-child button:first-child");
-    shows("#section", "6 sheets of 3 mm, 18 mm");
-  }
-
-  private static void press(String css) {
-    browser.run("document.querySelector(arguments[0]).click()", css);
-  }
-
-  private static void choose(String css, String value) {
-    browser.see(css);
-    browser.run(
-        "const f = document.querySelector(arguments[0]); f.value = arguments[1];"
-            + "f.dispatchEvent(new Event('change', {bubbles: true}))",
-        css,
-        value);
-  }
-
-  private static void put(String css, String text) {
-    browser.run(
-        "const f = document.querySelector(arguments[0]); f.value = arguments[1];"
-            + "f.dispatchEvent(new Event('input', {bubbles: true}))",
-        css,
-        text);
-  }
-
-  private static String text(String css) {
-    return (String) browser.run("return document.querySelector(arguments[0]).textContent", css);
-  }
-
-  private static void shows(String css, String words) {
-    browser.until(css + " shows " + words, () -> text(css).contains(words));
+    page.choose("#task", "fuse");
+    page.choose("#by", "sheets");
+    page.put("#sheets", "6");
+    page.put("#sheet", "3");
+    page.put("#top", "");
+    page.press(".unit-switches .switch:first-child button:first-child");
+    page.press(".unit-switches .switch:last-child button:first-child");
+    page.shows("#section", "6 sheets of 3 mm, 18 mm");
   }
 
   private static String curve() {
@@ -143,28 +115,29 @@ class KilnSheetIT {
 
   @Test
   void twoSheetsMoreChangeCurveHoursStressesAndWarnings() {
-    browser.until("the price of each step", () -> !text("#knob").contains("…"));
-    List<String> six = List.of(curve(), text("#total"), text("#other-mpa"), text("#warnings"));
-    press("[aria-label='One sheet more']");
-    press("[aria-label='One sheet more']");
-    shows("#section", "8 sheets of 3 mm, 24 mm");
-    browser.until("other hours", () -> !text("#total").equals(six.get(1)));
+    browser.until("the price of each step", () -> !page.text("#knob").contains("…"));
+    List<String> six =
+        List.of(curve(), page.text("#total"), page.text("#other-mpa"), page.text("#warnings"));
+    page.press("[aria-label='One sheet more']");
+    page.press("[aria-label='One sheet more']");
+    page.shows("#section", "8 sheets of 3 mm, 24 mm");
+    browser.until("other hours", () -> !page.text("#total").equals(six.get(1)));
     assertThat(curve()).isNotEqualTo(six.get(0));
-    assertThat(text("#other-mpa")).isNotEqualTo(six.get(2));
-    assertThat(text("#warnings")).isNotEqualTo(six.get(3));
-    assertThat(text("#verdict")).contains("The lesson’s schedule (F9 block) would leave");
-    browser.until("the price of each step", () -> !text("#knob").contains("…"));
+    assertThat(page.text("#other-mpa")).isNotEqualTo(six.get(2));
+    assertThat(page.text("#warnings")).isNotEqualTo(six.get(3));
+    assertThat(page.text("#verdict")).contains("The lesson’s schedule (F9 block) would leave");
+    browser.until("the price of each step", () -> !page.text("#knob").contains("…"));
   }
 
   @Test
   void fahrenheitAndInchesHoldEverywhere() {
-    press(".unit-switches .switch:first-child button:last-child");
-    press(".unit-switches .switch:last-child button:last-child");
-    shows("#section", "0.12 in, 0.71 in");
-    shows("#lines caption", "°F");
-    shows("#curve", "°F");
-    press("#inside summary");
-    shows("#maps", "0.71 in");
+    page.press(".unit-switches .switch:first-child button:last-child");
+    page.press(".unit-switches .switch:last-child button:last-child");
+    page.shows("#section", "0.12 in, 0.71 in");
+    page.shows("#lines caption", "°F");
+    page.shows("#curve", "°F");
+    page.press("#inside summary");
+    page.shows("#maps", "0.71 in");
     String shown = (String) browser.run("return document.querySelector('main').innerText");
     assertThat(shown).doesNotContain("°C").doesNotContain(" mm");
     assertThat(browser.see("#sheet").getAttribute("value")).isEqualTo("0.118");
@@ -180,56 +153,44 @@ class KilnSheetIT {
     "#top, '1,100', decimal comma or a thousand",
   })
   void whatCannotBeIsSaidAtTheFieldAndNothingIsLost(String field, String typed, String words) {
-    String before = text("#verdict");
+    String before = page.text("#verdict");
     WebElement input = browser.see(field);
     input.sendKeys(Keys.chord(Keys.CONTROL, "a"), Keys.DELETE);
     input.sendKeys(typed);
-    shows(field + "-trouble", words);
+    page.shows(field + "-trouble", words);
     assertThat(input.getAttribute("value")).isEqualTo(typed);
     assertThat(input.getAttribute("aria-invalid")).isEqualTo("true");
     if (field.equals("#sheets") && typed.equals("0")) {
-      assertThat(text("#verdict")).as("the last firing that could be computed").isEqualTo(before);
+      assertThat(page.text("#verdict"))
+          .as("the last firing that could be computed")
+          .isEqualTo(before);
     }
   }
 
   @Test
   void aDecimalCommaIsANumber() {
-    put("#sheet", "3,5");
-    shows("#section", "6 sheets of 3.5 mm, 21 mm");
-    assertThat(text("#sheet-trouble")).isEmpty();
+    page.put("#sheet", "3,5");
+    page.shows("#section", "6 sheets of 3.5 mm, 21 mm");
+    assertThat(page.text("#sheet-trouble")).isEmpty();
   }
 
   @Test
   void everythingIsReachedByKeyboardAlone() {
-    tabTo("[data-part='glass']").sendKeys(Keys.ENTER);
+    page.tabTo("[data-part='glass']").sendKeys(Keys.ENTER);
     browser.see("#panel-sheets").sendKeys(Keys.chord(Keys.CONTROL, "a"), "7");
-    shows("#section", "7 sheets");
+    page.shows("#section", "7 sheets");
     browser.driver().switchTo().activeElement().sendKeys(Keys.ESCAPE);
     browser.until(
         "the panel is closed",
         () -> Boolean.TRUE.equals(browser.run("return !document.querySelector('.panel')")));
-    String before = text("#total");
-    tabTo("[name='caution']:checked").sendKeys(Keys.ARROW_DOWN);
-    browser.until("a faster firing", () -> !text("#total").equals(before));
-    tabTo("#inside summary").sendKeys(Keys.ENTER);
+    String before = page.text("#total");
+    page.tabTo("[name='caution']:checked").sendKeys(Keys.ARROW_DOWN);
+    browser.until("a faster firing", () -> !page.text("#total").equals(before));
+    page.tabTo("#inside summary").sendKeys(Keys.ENTER);
     browser.see("#maps .map-lines");
-    tabTo("#maps .map-lines");
+    page.tabTo("#maps .map-lines");
     new Actions(browser.driver()).sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_DOWN).perform();
-    shows(".map-words", "after the start");
-    assertThat(text(".map-words")).contains("below the top").contains("MPa");
-  }
-
-  /** Presses Tab until an element has the focus. */
-  private static WebElement tabTo(String css) {
-    for (int i = 0; i < MOST_TABS; i++) {
-      Object there =
-          browser.run(
-              "return document.activeElement && document.activeElement.matches(arguments[0])", css);
-      if (Boolean.TRUE.equals(there)) {
-        return browser.driver().switchTo().activeElement();
-      }
-      new org.openqa.selenium.interactions.Actions(browser.driver()).sendKeys(Keys.TAB).perform();
-    }
-    throw new AssertionError("no way by Tab to " + css);
+    page.shows(".map-words", "after the start");
+    assertThat(page.text(".map-words")).contains("below the top").contains("MPa");
   }
 }

@@ -1,6 +1,8 @@
 package org.lehrcase.core.glass.care;
 
 import java.util.List;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Phrase;
 
 /** Something that can hurt people or pieces, in words for the person at the kiln. */
 public enum Caution {
@@ -56,7 +58,8 @@ public enum Caution {
   /** Damp ceramics. */
   DAMP(
       Place.DAMS_AND_SHELF,
-      "Damp or freshly washed dams and shelves crack when hurried: dry them below 120 °C first."),
+      "Damp or freshly washed dams and shelves crack when hurried: dry them below {} first.",
+      Figure.celsius(120)),
   /** Dust of wash and powder. */
   DUST(
       Place.ENAMEL,
@@ -94,11 +97,11 @@ public enum Caution {
           + " before grinding. Nothing here says what load a piece bears.");
 
   private final Place place;
-  private final String words;
+  private final Phrase says;
 
-  Caution(Place place, String words) {
+  Caution(Place place, String words, Figure... figures) {
     this.place = place;
-    this.words = words;
+    this.says = Phrase.of(words, figures);
   }
 
   /** Returns where it is shown. */
@@ -107,8 +110,13 @@ public enum Caution {
   }
 
   /** Returns what is shown. */
+  public Phrase says() {
+    return says;
+  }
+
+  /** Returns what is shown, in °C and mm. */
   public String words() {
-    return words;
+    return says.text();
   }
 
   /** Returns the cautions of some places, in a fixed order. */

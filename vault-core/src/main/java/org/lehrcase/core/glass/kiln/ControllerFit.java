@@ -2,11 +2,13 @@ package org.lehrcase.core.glass.kiln;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.lehrcase.core.glass.FiringSegment;
 import org.lehrcase.core.glass.KilnPace;
 import org.lehrcase.core.glass.plan.PlannedSegment;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Phrase;
+import org.lehrcase.core.glass.say.Units;
 
 /**
  * Turns a plan into what a controller can be told, always to the safe side: rates down, holds up,
@@ -46,30 +48,30 @@ public final class ControllerFit {
     changes.addAll(rounding.changes());
     return lines.size() > controller.lines()
         ? FittedPlan.refused(changes, tooLong(lines.size(), changes))
-        : new FittedPlan(lines, typed(lines), changes, "");
+        : new FittedPlan(lines, typed(lines), changes, Optional.empty());
   }
 
-  private String tooHot(PlannedSegment line) {
-    return String.format(
-        Locale.ROOT,
-        "the %s needs %.0f °C, the kiln's highest set point is %.0f °C",
-        line.segment().name(),
-        line.segment().targetC().orElse(0),
-        controller.highestC());
+  private Phrase tooHot(PlannedSegment line) {
+    return Phrase.of(
+            " needs {}, the kiln's highest set point is {}",
+            Figure.celsius(line.segment().targetC().orElse(0)),
+            Figure.celsius(controller.highestC()))
+        .between("the " + Phrase.plain(line.segment().name()).words(), "");
   }
 
-  private String tooLong(int needed, List<String> changes) {
-    String reason =
-        String.format(
-            Locale.ROOT,
-            "the firing needs %d lines, the controller has %d; soak and first slope are never"
-                + " merged",
-            needed,
-            controller.lines());
+  private Phrase tooLong(int needed, List<String> changes) {
+    Phrase reason =
+        Phrase.plain(
+            "the firing needs "
+                + needed
+                + " lines, the controller has "
+                + controller.lines()
+                + "; soak and first slope are never merged");
     boolean stairs = changes.stream().anyMatch(c -> c.contains("staircase"));
     return stairs
-        ? reason
-            + "; its slowest rate is too fast for this block, and a staircase takes a line a step"
+        ? reason.between(
+            "",
+            "; its slowest rate is too fast for this block, and a staircase takes a line a step")
         : reason;
   }
 
@@ -88,12 +90,17 @@ public final class ControllerFit {
               s.name(),
               rate,
               shown(Math.rint(controller.unit().ofCelsius(s.targetC().orElse(0)))),
-              String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60)));
+              minutes / 60 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60));
     }
     return typed;
   }
 
   private static String shown(double number) {
-    return String.format(Locale.ROOT, "%.3f", number).replaceAll("\\.?0+$", "");
+    String text = Figure.number(number, 3).in(Units.METRIC);
+    int end = text.length();
+    while (text.charAt(end - 1) == '0') {
+      end--;
+    }
+    return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
   }
 }

@@ -1,8 +1,10 @@
 package org.lehrcase.core.glass.kiln;
 
 import java.util.List;
+import java.util.Optional;
 import org.lehrcase.core.glass.FiringSegment;
 import org.lehrcase.core.glass.plan.PlannedSegment;
+import org.lehrcase.core.glass.say.Phrase;
 
 /**
  * A plan as a controller can run it: rounded to the safe side, merged, or refused.
@@ -13,7 +15,10 @@ import org.lehrcase.core.glass.plan.PlannedSegment;
  * @param refusal why the controller cannot run it; empty if it can
  */
 public record FittedPlan(
-    List<PlannedSegment> lines, List<TypedLine> typed, List<String> changes, String refusal) {
+    List<PlannedSegment> lines,
+    List<TypedLine> typed,
+    List<String> changes,
+    Optional<Phrase> refusal) {
   /** Copies the lists. */
   public FittedPlan {
     lines = List.copyOf(lines);
@@ -21,8 +26,8 @@ public record FittedPlan(
     changes = List.copyOf(changes);
   }
 
-  static FittedPlan refused(List<String> changes, String reason) {
-    return new FittedPlan(List.of(), List.of(), changes, reason);
+  static FittedPlan refused(List<String> changes, Phrase reason) {
+    return new FittedPlan(List.of(), List.of(), changes, Optional.of(reason));
   }
 
   /** Says whether the controller can run it. */

@@ -83,12 +83,11 @@ public final class GlassKind {
   /** Returns the figures on which a schedule leans and that nobody has confirmed. */
   public List<GlassFigure> weakFigures() {
     List<GlassFigure> weak = new ArrayList<>();
-    figures.forEach(
-        (figure, datum) -> {
-          if (datum.certainty().isWeak()) {
-            weak.add(figure);
-          }
-        });
+    for (Map.Entry<GlassFigure, Datum> entry : figures.entrySet()) {
+      if (entry.getValue().certainty().isWeak()) {
+        weak.add(entry.getKey());
+      }
+    }
     return weak;
   }
 
@@ -113,8 +112,9 @@ public final class GlassKind {
     Vft line =
         Viscosity.line(annealingC, need(GlassFigure.SOFTENING_C), given(GlassFigure.WORKING_C));
     double strainC =
-        given(GlassFigure.STRAIN_C)
-            .orElseGet(() -> StrainPoint.predicted(line, annealingC, of.shearPa()));
+        isStrainPredicted()
+            ? StrainPoint.predicted(line, annealingC, of.shearPa())
+            : need(GlassFigure.STRAIN_C);
     return new Viscosity(line, annealingC, strainC);
   }
 
@@ -124,13 +124,14 @@ public final class GlassKind {
   }
 
   private double need(GlassFigure figure) {
-    return given(figure)
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    figure.key()
-                        + " is missing: take it from the maker's sheet; it is never guessed from"
-                        + " the expansion number"));
+    Datum datum = figures.get(figure);
+    if (datum == null) {
+      throw new IllegalArgumentException(
+          figure.key()
+              + " is missing: take it from the maker's sheet; it is never guessed from the"
+              + " expansion number");
+    }
+    return datum.value();
   }
 
   private void checkOrder() {

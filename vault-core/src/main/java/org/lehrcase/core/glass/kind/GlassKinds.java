@@ -33,7 +33,12 @@ public final class GlassKinds {
 
   /** Finds a kind by its id. */
   public static Optional<GlassKind> byId(String id) {
-    return ALL.stream().filter(k -> k.id().equals(id)).findFirst();
+    for (GlassKind kind : ALL) {
+      if (kind.id().equals(id)) {
+        return Optional.of(kind);
+      }
+    }
+    return Optional.empty();
   }
 
   private static GlassKind family90() {

@@ -1,6 +1,9 @@
 package org.lehrcase.core.glass.kind;
 
 import java.util.OptionalDouble;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Phrase;
+import org.lehrcase.core.glass.say.Refused;
 
 /**
  * Viscosity of a glass in and out of equilibrium, log10 Pa s.
@@ -47,12 +50,13 @@ public record Viscosity(Vft equilibrium, double annealingC, double strainC) {
     }
     Vft two = Vft.throughTwo(annealing, softening);
     if (!two.isPlausible() || annealingC - two.t0C() < LEAST_ABOVE_T0) {
-      throw new IllegalArgumentException(
-          "no viscosity line of a glass passes the annealing point "
-              + Math.round(annealingC)
-              + " °C and the softening point "
-              + Math.round(softeningC)
-              + " °C; is the second a Littleton softening point?");
+      throw new Refused(
+          "softening_c",
+          Phrase.of(
+              "must be a Littleton softening point: no viscosity line of a glass passes the"
+                  + " annealing point {} and the softening point {}",
+              Figure.celsius(annealingC),
+              Figure.celsius(softeningC)));
     }
     return two;
   }

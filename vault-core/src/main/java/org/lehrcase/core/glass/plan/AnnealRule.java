@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lehrcase.core.glass.heat.HeatExchange;
 import org.lehrcase.core.glass.heat.SteadyRamp;
+import org.lehrcase.core.glass.kind.Datum;
 import org.lehrcase.core.glass.kind.GlassFigure;
 import org.lehrcase.core.glass.kind.GlassKind;
 import org.lehrcase.core.glass.kind.MakerRow;
@@ -92,8 +93,12 @@ public final class AnnealRule {
   /** Returns what the maker's table says; empty without a table or for a thicker block. */
   public Optional<Anneal> makers() {
     Optional<MakerTable> table = glass.table();
+    if (table.isEmpty()) {
+      return Optional.empty();
+    }
     return table
-        .flatMap(t -> t.at(block.tableThicknessMm()))
+        .get()
+        .at(block.tableThicknessMm())
         .map(
             row ->
                 new Anneal(
@@ -108,7 +113,8 @@ public final class AnnealRule {
   /** Returns the slower of both, figure by figure; the soak at the higher temperature. */
   public Anneal slower() {
     Anneal ours = computed();
-    return makers().map(theirs -> slower(ours, theirs)).orElse(ours);
+    Optional<Anneal> theirs = makers();
+    return theirs.isPresent() ? slower(ours, theirs.get()) : ours;
   }
 
   /**
@@ -152,8 +158,8 @@ public final class AnnealRule {
         block.thicknessMm() < THIN_MM
             ? glass.viscosity().annealingC()
             : strain + SOAK_ABOVE_STRAIN_K;
-    double makers = glass.figure(GlassFigure.SOAK_C).map(d -> d.value()).orElse(own);
-    return Math.max(own, makers);
+    Optional<Datum> makers = glass.figure(GlassFigure.SOAK_C);
+    return makers.isPresent() ? Math.max(own, makers.get().value()) : own;
   }
 
   private double soakHours(double soakC) {

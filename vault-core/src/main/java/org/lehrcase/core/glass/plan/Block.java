@@ -2,6 +2,9 @@ package org.lehrcase.core.glass.plan;
 
 import org.lehrcase.core.glass.heat.Faces;
 import org.lehrcase.core.glass.heat.Slab;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Phrase;
+import org.lehrcase.core.glass.say.Refused;
 
 /**
  * The glass in the kiln, by its thickness after fusing.
@@ -21,27 +24,37 @@ public record Block(
   public static final double THICKEST_MM = 300;
 
   private static final double THICKEST_SHELF_MM = 100;
+  private static final double WIDEST_MM = 10_000;
 
   /**
    * Checks the numbers.
    *
-   * @throws IllegalArgumentException if one lies outside; the message begins with its JSON name
+   * @throws Refused if one lies outside
    */
   public Block {
     if (!(thicknessMm >= THINNEST_MM && thicknessMm <= THICKEST_MM)) {
-      throw new IllegalArgumentException(
-          "thickness_mm must lie between 1 and 300 mm; a thicker block is beyond this program");
+      throw new Refused(
+          "thickness_mm",
+          between(THINNEST_MM, THICKEST_MM)
+              .between("", "; a thicker block is beyond this program"));
     }
     if (!(bareShelfMm >= 0 && bareShelfMm <= THICKEST_SHELF_MM)) {
-      throw new IllegalArgumentException("shelf_mm must lie between 0 and 100 mm");
+      throw new Refused("shelf_mm", between(0, THICKEST_SHELF_MM));
     }
     if (faces == Faces.BOTH && bareShelfMm > 0) {
-      throw new IllegalArgumentException(
-          "faces cannot be both when the block lies bare on a shelf of " + bareShelfMm + " mm");
+      throw new Refused(
+          "faces",
+          Phrase.of(
+              "cannot be both when the block lies bare on a shelf of {}",
+              Figure.length(bareShelfMm)));
     }
-    if (!(widestMm >= 0 && widestMm <= 10_000)) {
-      throw new IllegalArgumentException("widest_mm must lie between 0 and 10000 mm");
+    if (!(widestMm >= 0 && widestMm <= WIDEST_MM)) {
+      throw new Refused("widest_mm", between(0, WIDEST_MM));
     }
+  }
+
+  private static Phrase between(double leastMm, double mostMm) {
+    return Phrase.of("must lie between {} and {}", Figure.length(leastMm), Figure.length(mostMm));
   }
 
   /** Makes a block on fibre or posts, of any width. */

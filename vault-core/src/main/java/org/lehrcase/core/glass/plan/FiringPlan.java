@@ -1,5 +1,6 @@
 package org.lehrcase.core.glass.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lehrcase.core.glass.FiringSegment;
@@ -28,6 +29,10 @@ public record FiringPlan(
 
   /** Returns the lines without reasons. */
   public List<FiringSegment> lines() {
-    return segments.stream().map(PlannedSegment::segment).toList();
+    List<FiringSegment> lines = new ArrayList<>();
+    for (PlannedSegment segment : segments) {
+      lines.add(segment.segment());
+    }
+    return lines;
   }
 }

@@ -175,7 +175,7 @@ public final class FiringPlanner {
   }
 
   private double topC() {
-    return wish.topC().orElseGet(() -> round(viscosity.celsiusAt(TOP_LOG10)));
+    return wish.topC().orElse(round(viscosity.celsiusAt(TOP_LOG10)));
   }
 
   private static double round(double celsius) {

@@ -1,14 +1,21 @@
 package org.lehrcase.core.glass.plan;
 
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Phrase;
+
 /**
  * Something that a careful kiln-former would want to know.
  *
  * @param topic what it is about
- * @param text one or two sentences with figures
+ * @param says one or two sentences with figures
  */
-public record FiringWarning(Topic topic, String text) {
+public record FiringWarning(Topic topic, Phrase says) {
   /** What a warning is about. */
   public enum Topic {
+    /** What the controller cannot be told. */
+    CONTROLLER,
+    /** Fields of the question that were passed over. */
+    QUESTION,
     /** Every result. */
     ESTIMATE,
     /** Figures of the glass that nobody has confirmed. */
@@ -35,6 +42,16 @@ public record FiringWarning(Topic topic, String text) {
     MAKERS_TABLE,
     /** Loose sheets that did not grow together. */
     NOT_FUSED
+  }
+
+  /** Makes a warning. */
+  public static FiringWarning of(Topic topic, String words, Figure... figures) {
+    return new FiringWarning(topic, Phrase.of(words, figures));
+  }
+
+  /** Returns the sentences in °C and mm. */
+  public String text() {
+    return says.text();
   }
 
   /** Says whether the schedule itself should be looked at again, not only read with care. */

@@ -3,6 +3,9 @@ package org.lehrcase.core.glass.plan;
 import java.util.OptionalDouble;
 import org.lehrcase.core.glass.KilnPace;
 import org.lehrcase.core.glass.kind.GlassKind;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Phrase;
+import org.lehrcase.core.glass.say.Refused;
 
 /**
  * What a plan is asked for.
@@ -41,7 +44,12 @@ public record PlanWish(
     }
     if (topC.isPresent()
         && !(topC.getAsDouble() >= COOLEST_TOP_C && topC.getAsDouble() <= HOTTEST_TOP_C)) {
-      throw new IllegalArgumentException("top_c must lie between 400 and 1100 °C");
+      throw new Refused(
+          "top_c",
+          Phrase.of(
+              "must lie between {} and {}",
+              Figure.celsius(COOLEST_TOP_C),
+              Figure.celsius(HOTTEST_TOP_C)));
     }
   }
 

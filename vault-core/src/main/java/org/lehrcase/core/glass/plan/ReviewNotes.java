@@ -2,10 +2,12 @@ package org.lehrcase.core.glass.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.lehrcase.core.glass.heat.Faces;
 import org.lehrcase.core.glass.kind.GlassFigure;
 import org.lehrcase.core.glass.kind.Viscosity;
+import org.lehrcase.core.glass.say.Figure;
+import org.lehrcase.core.glass.say.Phrase;
+import org.lehrcase.core.glass.say.Quantity;
 import org.lehrcase.core.glass.stress.KilnLeg;
 import org.lehrcase.core.glass.stress.KilnPath;
 import org.lehrcase.core.glass.stress.PeakTension;
@@ -58,13 +60,13 @@ final class ReviewNotes {
     if (path.hours() > WATCHED_HOURS) {
       add(
           FiringWarning.Topic.UNATTENDED,
-          "The firing takes %.0f h: be there at the top and at every change of stage, and have an"
+          "The firing takes {} h: be there at the top and at every change of stage, and have an"
               + " independent cut-off.",
-          path.hours());
+          Figure.number(path.hours(), 0));
     }
     add(
         FiringWarning.Topic.ESTIMATE,
-        "An estimate, ±30 %%: the glass's figures and the kiln's evenness are not known better."
+        "An estimate, ±30 %: the glass's figures and the kiln's evenness are not known better."
             + " Test first.");
     return notes;
   }
@@ -73,9 +75,9 @@ final class ReviewNotes {
     if (!simulated.bonded()) {
       add(
           FiringWarning.Topic.NOT_FUSED,
-          "The sheets do not grow together: the core stays below %.0f °C, where this glass fuses"
+          "The sheets do not grow together: the core stays below {}, where this glass fuses"
               + " slowly. No stress of a block is computed.",
-          viscosity.celsiusAt(7));
+          Figure.celsius(viscosity.celsiusAt(7)));
     }
   }
 
@@ -88,14 +90,14 @@ final class ReviewNotes {
     if (peak.mpa() > HIGH_TENSION_MPA) {
       add(
           FiringWarning.Topic.TENSION,
-          "Up to %.1f MPa of tension %s, %.0f mm below the top face on line %d at %.0f °C;"
-              + " published practice spends %.1f MPa.",
-          peak.mpa(),
-          when,
-          peak.depthMm(),
-          peak.line() + 1,
-          peak.kilnC(),
-          AnnealRule.SURFACE_MPA);
+          "Up to {} MPa of tension "
+              + when
+              + ", {} below the top face on line {} at {}; published practice spends {} MPa.",
+          Figure.number(peak.mpa(), 1),
+          new Figure(peak.depthMm(), Quantity.LENGTH, 0),
+          Figure.number(peak.line() + 1.0, 0),
+          Figure.celsius(peak.kilnC()),
+          Figure.number(AnnealRule.SURFACE_MPA, 1));
     }
   }
 
@@ -104,9 +106,9 @@ final class ReviewNotes {
     if (core > HIGH_RESIDUE_MPA) {
       add(
           FiringWarning.Topic.RESIDUE,
-          "%.1f MPa of tension stays in the core for good; published practice leaves about 0.4 MPa."
+          "{} MPa of tension stays in the core for good; published practice leaves about 0.4 MPa."
               + " The soak is too short or too cool, or the first slope too fast.",
-          core);
+          Figure.number(core, 1));
     }
   }
 
@@ -126,18 +128,18 @@ final class ReviewNotes {
     if (soakC < viscosity.strainC()) {
       add(
           FiringWarning.Topic.SOAK,
-          "The soak at %.0f °C lies below the strain point, %.0f °C: it cannot undo what a fast way"
-              + " down has frozen in. Soak at %.0f °C, or ask the maker.",
-          soakC,
-          viscosity.strainC(),
-          viscosity.strainC() + AnnealRule.SOAK_ABOVE_STRAIN_K);
+          "The soak at {} lies below the strain point, {}: it cannot undo what a fast way down has"
+              + " frozen in. Soak at {}, or ask the maker.",
+          Figure.celsius(soakC),
+          Figure.celsius(viscosity.strainC()),
+          Figure.celsius(viscosity.strainC() + AnnealRule.SOAK_ABOVE_STRAIN_K));
     }
     for (SimulatedFiring.LineLag lag : simulated.lags()) {
       if (lag.line() == line && lag.atEndK() > LAG_AT_SOAK_K) {
         add(
             FiringWarning.Topic.CORE,
-            "At the end of the soak the core is still %.0f K away from the kiln.",
-            lag.atEndK());
+            "At the end of the soak the core is still {} away from the kiln.",
+            Figure.kelvin(lag.atEndK()));
       }
     }
   }
@@ -157,25 +159,25 @@ final class ReviewNotes {
     if (hours > CLOUD_HOURS) {
       add(
           FiringWarning.Topic.CLOUDING,
-          "%.1f h between %.0f and %.0f °C: the surface may cloud.",
-          hours,
-          fromC,
-          toC);
+          "{} h between {} and {}: the surface may cloud.",
+          Figure.number(hours, 1),
+          Figure.celsius(fromC),
+          Figure.celsius(toC));
     }
   }
 
   private void lid() {
     add(
         FiringWarning.Topic.LID,
-        "Open the lid when the kiln shows %.0f °C or less and the core has followed.",
-        Math.floor(lidC));
+        "Open the lid when the kiln shows {} or less and the core has followed.",
+        Figure.celsius(Math.floor(lidC)));
     double core = simulated.endCoreC();
     if (core > lidC + LAG_AT_SOAK_K) {
       add(
           FiringWarning.Topic.CORE,
-          "When the kiln shows %.0f °C the core is still at %.0f °C: wait longer.",
-          lidC,
-          core);
+          "When the kiln shows {} the core is still at {}: wait longer.",
+          Figure.celsius(lidC),
+          Figure.celsius(core));
     }
   }
 
@@ -184,17 +186,19 @@ final class ReviewNotes {
     if (!weak.isEmpty()) {
       add(
           FiringWarning.Topic.GLASS_FIGURES,
-          "Not confirmed for %s: %s. Put in the figures of the maker's sheet before you rely on"
-              + " this.",
-          trial.glass().name(),
-          String.join(", ", weak.stream().map(GlassFigure::key).toList()));
+          Phrase.plain(
+              "Not confirmed for "
+                  + trial.glass().name()
+                  + ": "
+                  + String.join(", ", words(weak))
+                  + ". Put in the figures of the maker's sheet before you rely on this."));
     }
     if (trial.glass().isStrainPredicted()) {
       add(
           FiringWarning.Topic.GLASS_FIGURES,
-          "The strain point, %.0f °C, is predicted from annealing and softening point; the maker's"
-              + " is better.",
-          viscosity.strainC());
+          "The strain point, {}, is predicted from annealing and softening point; the maker's is"
+              + " better.",
+          Figure.celsius(viscosity.strainC()));
     }
     boolean beyond =
         trial.glass().table().isPresent()
@@ -202,9 +206,17 @@ final class ReviewNotes {
     if (beyond) {
       add(
           FiringWarning.Topic.MAKERS_TABLE,
-          "The maker's table ends before %.0f mm, which this block counts as.",
-          trial.block().tableThicknessMm());
+          "The maker's table ends before {}, which this block counts as.",
+          new Figure(trial.block().tableThicknessMm(), Quantity.LENGTH, 0));
     }
+  }
+
+  private static List<String> words(List<GlassFigure> figures) {
+    List<String> words = new ArrayList<>();
+    for (GlassFigure figure : figures) {
+      words.add(figure.words());
+    }
+    return words;
   }
 
   private void faces() {
@@ -216,7 +228,11 @@ final class ReviewNotes {
     }
   }
 
-  private void add(FiringWarning.Topic topic, String text, Object... figures) {
-    notes.add(new FiringWarning(topic, String.format(Locale.ROOT, text, figures)));
+  private void add(FiringWarning.Topic topic, String words, Figure... figures) {
+    add(topic, Phrase.of(words, figures));
+  }
+
+  private void add(FiringWarning.Topic topic, Phrase says) {
+    notes.add(new FiringWarning(topic, says));
   }
 }

@@ -52,7 +52,7 @@ public final class FiringSimulation {
     this.after = new double[nodes];
     this.bonded = load.fused();
     this.topSeconds = secondsToTop(legs);
-    this.book = new SampleBook(legs.stream().mapToDouble(KilnLeg::seconds).sum() / 3600);
+    this.book = new SampleBook(hours(legs));
     for (Relaxation relaxation : Relaxation.values()) {
       for (Support support : supports()) {
         watches.add(new StressWatch(relaxation, support, material, layers.shear(relaxation)));
@@ -190,6 +190,14 @@ public final class FiringSimulation {
   }
 
   /** Seconds until the kiln has been at its highest for the last time. */
+  private static double hours(List<KilnLeg> legs) {
+    double seconds = 0;
+    for (KilnLeg leg : legs) {
+      seconds += leg.seconds();
+    }
+    return seconds / 3600;
+  }
+
   private static double secondsToTop(List<KilnLeg> legs) {
     double highest = legs.get(0).fromC();
     double passed = 0;

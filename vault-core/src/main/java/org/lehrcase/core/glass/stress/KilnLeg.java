@@ -66,8 +66,10 @@ public record KilnLeg(
 
   /** Returns how fast the temperature changes, without sign, K/s. */
   double speedAt(double celsius) {
-    return settling
-        .map(s -> Math.abs(celsius - s.towardsC()) / s.tauSeconds())
-        .orElse(Math.abs(toC - fromC) / seconds);
+    if (settling.isEmpty()) {
+      return Math.abs(toC - fromC) / seconds;
+    }
+    Settling s = settling.get();
+    return Math.abs(celsius - s.towardsC()) / s.tauSeconds();
   }
 }

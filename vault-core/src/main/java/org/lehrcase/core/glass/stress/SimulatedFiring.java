@@ -41,10 +41,12 @@ public record SimulatedFiring(
 
   /** Returns one way of looking at the stress. */
   public StressOutcome outcome(Relaxation relaxation, Support support) {
-    return outcomes.stream()
-        .filter(o -> o.relaxation() == relaxation && o.support() == support)
-        .findFirst()
-        .orElseThrow();
+    for (StressOutcome outcome : outcomes) {
+      if (outcome.relaxation() == relaxation && outcome.support() == support) {
+        return outcome;
+      }
+    }
+    throw new IllegalStateException("not looked at: " + relaxation + ", " + support);
   }
 
   /** Returns the figure to show first: with structural relaxation, held flat. */

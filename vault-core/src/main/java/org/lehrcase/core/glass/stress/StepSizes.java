@@ -60,7 +60,9 @@ record StepSizes(double timeConstantS, double flowsFromC, double frozenBelowC, d
     double speed = Math.max(leg.speedAt(kilnC), glass.kelvinPerS());
     double changing = (outside ? KELVIN_OUTSIDE : KELVIN_IN_RANGE) / Math.max(speed, 1e-12);
     double settling =
-        leg.settling().map(s -> SETTLING_SHARE * s.tauSeconds()).orElse(Double.MAX_VALUE);
+        leg.settling().isPresent()
+            ? SETTLING_SHARE * leg.settling().get().tauSeconds()
+            : Double.MAX_VALUE;
     return Math.min(growing, Math.min(changing, settling)) / refinement;
   }
 

@@ -88,14 +88,14 @@ class ControllerFitTest {
   void withoutLinesForItTheReasonIsGiven() {
     FittedPlan fitted = fit(60, Controller.ORDINARY);
     assertThat(fitted.isRunnable()).isFalse();
-    assertThat(fitted.refusal()).contains("lines", "8", "slowest rate");
+    assertThat(fitted.refusal().orElseThrow().text()).contains("lines", "8", "slowest rate");
     assertThat(fitted.typed()).isEmpty();
   }
 
   @Test
   void aTopAboveTheKilnIsRefused() {
     var small = new Controller(TemperatureUnit.CELSIUS, 700, 1, 999, 1, 8, 6000, "");
-    assertThat(fit(21, small).refusal()).contains("797 °C", "700 °C");
+    assertThat(fit(21, small).refusal().orElseThrow().text()).contains("797 °C", "700 °C");
   }
 
   @Test

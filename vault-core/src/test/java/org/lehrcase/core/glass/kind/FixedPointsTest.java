@@ -110,6 +110,22 @@ class FixedPointsTest {
   }
 
   @Test
+  void thePowerCutsBordersAreTimes() {
+    // plate time 6 (1 - nu) eta / E on the annealed line: the table of docs/physics.md, section 6
+    GlassKind glass = GlassKinds.byId("coe-90").orElseThrow();
+    assertThat(plateSeconds(glass, glass.viscosity().annealingC() + 20)).isBetween(5.0, 15.0);
+    double week = 7 * 86_400;
+    assertThat(plateSeconds(glass, glass.viscosity().strainC() - 65)).isGreaterThan(week);
+    assertThat(plateSeconds(glass, glass.viscosity().strainC() - 120)).isGreaterThan(52 * week);
+  }
+
+  private static double plateSeconds(GlassKind glass, double celsius) {
+    Material m = glass.material();
+    double perPaS = 6 * (1 - m.poisson()) / m.youngsPa();
+    return perPaS * Math.pow(10, glass.viscosity().log10Annealed(celsius));
+  }
+
+  @Test
   void spectraHaveTheirPublishedMeans() {
     // Carré and Daudeville 1999, as used by Nielsen et al. 2010
     double shear = 0;

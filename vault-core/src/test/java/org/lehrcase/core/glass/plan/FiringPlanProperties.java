@@ -118,7 +118,7 @@ class FiringPlanProperties {
       double allowed = Math.max(ideal.simulated().main().cooling().mpa(), AnnealRule.SURFACE_MPA);
       assertThat(real.simulated().main().cooling().mpa()).isLessThan(allowed * 1.03);
     } else {
-      assertThat(fitted.refusal()).isNotBlank();
+      assertThat(fitted.refusal().orElseThrow().text()).isNotBlank();
       assertThat(fitted.typed()).isEmpty();
     }
   }
