@@ -4,12 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /**
  * Measures {@code desk pack}, the program as shipped, against {@code cp} and against the encryption
@@ -22,16 +17,16 @@ final class PackBenchmark {
   private static final String TOOL = "age, forced";
 
   private final Path work;
-  private final Path jar;
   private final Path course;
   private final Path passphrase;
-  private final Map<String, List<Double>> seconds = new LinkedHashMap<>();
+  private final Machine machine;
+  private final Turns turns = new Turns();
 
   private PackBenchmark(Path work, Path jar) {
     this.work = work;
-    this.jar = jar;
     this.course = work.resolve("course");
     this.passphrase = work.resolve("passphrase");
+    this.machine = new Machine(work, jar);
   }
 
   /** Runs the rounds and prints medians and ratios. */
@@ -53,9 +48,9 @@ final class PackBenchmark {
     }
     Files.writeString(passphrase, "amber lantern measures seventeen quiet tiles\n");
     if (!Files.exists(work.resolve("age.key"))) {
-      run("age-keygen", "-o", work.resolve("age.key").toString());
+      machine.run("age-keygen", "-o", work.resolve("age.key").toString());
     }
-    run("cp", "-r", course.toString(), work.resolve("out").toString());
+    machine.run("cp", "-r", course.toString(), work.resolve("out").toString());
     HeavyCourse.delete(work.resolve("out"));
   }
 
@@ -63,12 +58,12 @@ final class PackBenchmark {
     Path home = work.resolve("home");
     HeavyCourse.delete(home);
     Files.deleteIfExists(work.resolve("spare-key-envelopes.pdf"));
-    desk("init", "--home", home.toString(), "--passphrase-file", passphrase.toString());
+    machine.desk("init", "--home", home.toString(), "--passphrase-file", passphrase.toString());
     timed(
         PACK,
         round,
         out ->
-            desk(
+            machine.desk(
                 "pack",
                 course.toString(),
                 "--home",
@@ -81,8 +76,8 @@ final class PackBenchmark {
         COPY,
         round,
         out -> {
-          run("cp", "-r", course.toString(), out.toString());
-          run("sync", "-f", out.toString());
+          machine.run("cp", "-r", course.toString(), out.toString());
+          machine.run("sync", "-f", out.toString());
         });
     timed(TOOL, round, this::age);
   }
@@ -95,10 +90,11 @@ final class PackBenchmark {
     try (var lessons = Files.list(course)) {
       for (Path lesson : lessons.filter(Files::isDirectory).sorted().toList()) {
         Path target = out.resolve(lesson.getFileName() + ".age");
-        run("age", "-r", recipient, "-o", target.toString(), lesson.resolve("film.mp4").toString());
+        machine.run(
+            "age", "-r", recipient, "-o", target.toString(), lesson.resolve("film.mp4").toString());
       }
     }
-    run("sync", "-f", out.toString());
+    machine.run("sync", "-f", out.toString());
   }
 
   /** Something that fills a folder. */
@@ -109,57 +105,20 @@ final class PackBenchmark {
   /** Each turn starts with an empty target and a quiet medium. */
   private void timed(String what, int round, Work task) throws IOException, InterruptedException {
     Path out = Files.createDirectories(work.resolve("out"));
-    run("sync", "-f", out.toString());
+    machine.run("sync", "-f", out.toString());
     long began = System.nanoTime();
     task.into(out);
     double took = (System.nanoTime() - began) / 1e9;
-    seconds.computeIfAbsent(what, any -> new ArrayList<>()).add(took);
-    System.out.printf(Locale.ROOT, "round %d  %-12s %7.2f s%n", round + 1, what, took);
+    turns.add(round, what, took);
     HeavyCourse.delete(out);
   }
 
-  private void desk(String... words) throws IOException, InterruptedException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-jar",
-                jar.toString()));
-    command.addAll(List.of(words));
-    run(command.toArray(String[]::new));
-  }
-
-  private void run(String... command) throws IOException, InterruptedException {
-    Path said = work.resolve("said.txt");
-    ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
-    Process process = builder.redirectOutput(said.toFile()).start();
-    if (process.waitFor() != 0) {
-      throw new IOException(Arrays.toString(command) + " failed:\n" + Files.readString(said));
-    }
-  }
-
   private void report(PrintStream out) throws IOException {
-    double megabytes = HeavyCourse.bytes(course) / 1e6;
-    for (String what : seconds.keySet()) {
-      double median = median(seconds.get(what));
-      out.printf(Locale.ROOT, "%-12s %6.2f s  %6.0f MB/s%n", what, median, megabytes / median);
-    }
+    turns.print(out, HeavyCourse.bytes(course) / 1e6);
     out.printf(
         Locale.ROOT,
         "pack : cp = %.2f, pack : age = %.2f (medians of the ratios within a round)%n",
-        ratio(COPY),
-        ratio(TOOL));
-  }
-
-  private double ratio(String other) {
-    List<Double> ratios = new ArrayList<>();
-    for (int round = 0; round < seconds.get(PACK).size(); round++) {
-      ratios.add(seconds.get(other).get(round) / seconds.get(PACK).get(round));
-    }
-    return median(ratios);
-  }
-
-  private static double median(List<Double> values) {
-    return values.stream().sorted().toList().get(values.size() / 2);
+        turns.ratio(PACK, COPY),
+        turns.ratio(PACK, TOOL));
   }
 }
