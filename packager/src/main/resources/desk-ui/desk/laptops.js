@@ -10,8 +10,8 @@ const MOST_AT_ONCE = 4;
 function dropZone(take) {
   const input = el('input', { type: 'file', multiple: true, id: 'laptop-files', class: 'heard', on: { change: () => { take([...input.files]); input.value = ''; } } });
   const zone = el('div', { class: 'drop', id: 'laptop-drop' },
-    el('p', {}, el('strong', {}, 'Drop laptop cards, mails or help slips here')),
-    el('p', { class: 'quiet' }, 'As many at once as you like: files, saved mails, or marked text.'),
+    el('p', {}, el('strong', {}, 'Drop laptop cards, mails, help slips or photos of codes here')),
+    el('p', { class: 'quiet' }, 'As many at once as you like: files, saved mails, marked text, or photos (JPEG, PNG) of the code on a buyer’s screen.'),
     button({ text: 'Choose files', sign: 'card', onClick: () => input.click() }), input);
   const over = (on) => (event) => {
     event.preventDefault();

@@ -13,6 +13,7 @@ import org.lehrcase.core.message.ArmorKind;
 import org.lehrcase.core.primitive.Sha256;
 import org.lehrcase.core.slip.HelpSlip;
 import org.lehrcase.core.slip.HelpSlipText;
+import org.lehrcase.core.table.PlainText;
 import org.lehrcase.desk.sales.LicenseEntry;
 import org.lehrcase.desk.sales.SalesBook;
 import org.lehrcase.desk.sales.WaitingList;
@@ -67,7 +68,22 @@ public final class Inbox {
       String reason) {}
 
   /**
-   * Takes a file or the text of a mail.
+   * Takes a file: a text, a saved mail, or a photo of codes.
+   *
+   * @param file its bytes
+   * @return what became of each message in it, at least one result
+   * @throws IOException if the book cannot be used
+   */
+  public List<Result> take(byte[] file) throws IOException {
+    try {
+      return take(CodePhoto.isPicture(file) ? CodePhoto.text(file) : PlainText.decode(file));
+    } catch (RefusedException e) {
+      return List.of(nothingBecause(String.valueOf(e.getMessage())));
+    }
+  }
+
+  /**
+   * Takes the text of a file or mail.
    *
    * @param saved whatever came, also as a mail program saves it
    * @return what became of each message in it, at least one result

@@ -9,9 +9,8 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.lehrcase.core.message.Armor;
-import org.lehrcase.core.table.PlainText;
 import org.lehrcase.desk.answering.Answering;
+import org.lehrcase.desk.answering.CodePhoto;
 import org.lehrcase.desk.answering.Inbox;
 import org.lehrcase.desk.answering.Mail;
 import org.lehrcase.desk.home.DeskHome;
@@ -46,8 +45,11 @@ final class AnswerFolder {
       if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
         continue;
       }
-      if (Files.size(file) > Armor.MAX_TEXT_CHARS) {
-        err.println("note: " + file.getFileName() + " is too large for a mail; it was left alone.");
+      if (Files.size(file) > CodePhoto.MAX_BYTES) {
+        err.println(
+            "note: "
+                + file.getFileName()
+                + " is too large for a mail or a photo; it was left alone.");
         continue;
       }
       take(file, out);
@@ -61,10 +63,10 @@ final class AnswerFolder {
   }
 
   private void take(Path file, Path out) throws IOException {
-    String text = PlainText.decode(OwnerFiles.read(file, Armor.MAX_TEXT_CHARS));
+    byte[] bytes = OwnerFiles.read(file, CodePhoto.MAX_BYTES);
     String name = String.valueOf(file.getFileName());
     PrintWriter err = spec.commandLine().getErr();
-    for (Inbox.Result result : inbox.take(text)) {
+    for (Inbox.Result result : inbox.take(bytes)) {
       if (result.answer().isPresent() && result.owner().isPresent()) {
         Mail mail =
             Mail.letter(

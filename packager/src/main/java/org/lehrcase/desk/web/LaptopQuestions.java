@@ -15,8 +15,8 @@ import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.id.PlaceId;
 import org.lehrcase.core.slip.HelpSlipText;
-import org.lehrcase.core.table.PlainText;
 import org.lehrcase.desk.answering.Answering;
+import org.lehrcase.desk.answering.CodePhoto;
 import org.lehrcase.desk.answering.Inbox;
 import org.lehrcase.desk.answering.LicenseSearch;
 import org.lehrcase.desk.answering.Mail;
@@ -50,7 +50,7 @@ final class LaptopQuestions {
 
   private JsonElement take(Ask ask, DeskKeys keys) throws Trouble, IOException {
     JsonArray results = new JsonArray();
-    for (Inbox.Result result : desk.inbox(keys).take(PlainText.decode(ask.file()))) {
+    for (Inbox.Result result : desk.inbox(keys).take(ask.file(CodePhoto.MAX_BYTES))) {
       results.add(result(result));
     }
     JsonObject answer = new JsonObject();

@@ -278,10 +278,14 @@ class AnsweringTest {
   }
 
   private Licensing licensing() {
+    return licensing(desk, random);
+  }
+
+  static Licensing licensing(TestDesk desk, SecureRandom random) {
     return new Licensing(desk.book(), desk.keys(), desk.home().statement(), random);
   }
 
-  private static Order order(String email, int places) {
+  static Order order(String email, int places) {
     return new Order("Ida Brandt", email, List.of("brush"), new Allowance(places, 3));
   }
 }

@@ -73,8 +73,20 @@ public final class Ask {
    * @throws IOException if the request ends early
    */
   public byte[] file() throws Trouble, IOException {
+    return file(MAX_FILE_BYTES);
+  }
+
+  /**
+   * Returns a longer body as the bytes of a file, such as a photo.
+   *
+   * @param limitBytes the most that is read
+   * @return the bytes
+   * @throws Trouble if it is sent as something else, or larger
+   * @throws IOException if the request ends early
+   */
+  public byte[] file(int limitBytes) throws Trouble, IOException {
     requireType("application/octet-stream");
-    return body(MAX_FILE_BYTES);
+    return body(limitBytes);
   }
 
   /**
