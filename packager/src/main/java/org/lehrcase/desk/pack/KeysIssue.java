@@ -1,11 +1,8 @@
 package org.lehrcase.desk.pack;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.util.List;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.edition.FrontPage;
@@ -28,6 +25,7 @@ public final class KeysIssue {
   private final DeskHome home;
   private final DeskKeys keys;
   private final SecureRandom random;
+  private final KeysRoom.Watch watch;
 
   /**
    * Works with an open desk.
@@ -37,6 +35,11 @@ public final class KeysIssue {
    * @param random the source of salt and dummy rows
    */
   public KeysIssue(DeskHome home, DeskKeys keys, SecureRandom random) {
+    this(home, keys, random, step -> {});
+  }
+
+  KeysIssue(DeskHome home, DeskKeys keys, SecureRandom random, KeysRoom.Watch watch) {
+    this.watch = watch;
     this.home = home;
     this.keys = keys;
     this.random = random;
@@ -51,8 +54,8 @@ public final class KeysIssue {
   public record Written(int issue, int licenses) {}
 
   /**
-   * Writes the keys file into the edition's folder. When it ends early, the folder's keys file may
-   * not fit together; writing it once more mends that.
+   * Writes the keys file into the edition's folder. When it ends early, readers find the issue
+   * before or this one, whole; writing it once more tidies up.
    *
    * @param folder a copy of an edition that this desk packed
    * @return what was written
@@ -72,6 +75,8 @@ public final class KeysIssue {
                     new RefusedException(
                         Refusal.WRONG_ENTRY,
                         "This edition is not in the sales book. Nothing was changed."));
+    KeysRoom room = new KeysRoom(folder, watch);
+    room.settle(front, shop);
     int before = issue(folder, front, shop);
     return home.book()
         .<Written, IOException>together(
@@ -79,8 +84,8 @@ public final class KeysIssue {
               KeysFileDraft draft = KeysFileDraft.start(entry.id(), random);
               int licenses = new KeyRows(home.book(), keys).addTo(draft, entry);
               DeskSigner signer = new DeskSigner(home.statement(), keys.desk());
-              int rows = draft.write(folder, front.digest(), before + 1, signer);
-              removeOlder(folder, rows);
+              draft.write(room.staging(), front.digest(), before + 1, signer);
+              room.publish();
               home.book()
                   .events()
                   .add(
@@ -105,21 +110,5 @@ public final class KeysIssue {
       found = 1; // it is being written anew anyway
     }
     return Math.max(found, 1 + Math.toIntExact(noted));
-  }
-
-  private static void removeOlder(Path folder, int rows) throws IOException {
-    int chunks = (rows + 1023) / 1024;
-    List<String> kept =
-        java.util.stream.IntStream.range(0, chunks)
-            .mapToObj(number -> String.format(java.util.Locale.ROOT, "%04d", number))
-            .toList();
-    try (DirectoryStream<Path> all =
-        Files.newDirectoryStream(folder.resolve(KeysFile.FOLDER_NAME), "[0-9][0-9][0-9][0-9]")) {
-      for (Path one : all) {
-        if (!kept.contains(one.getFileName().toString())) {
-          Files.delete(one);
-        }
-      }
-    }
   }
 }

@@ -99,6 +99,63 @@ class KeysIssueTest {
     assertThat(opens(before)).isTrue();
   }
 
+  /** Every licensed reader, at every step at which a write can be cut, and after the next try. */
+  @Test
+  void aReaderFindsOneWholeIssueWhereverTheWritingIsCut() throws Exception {
+    int steps = 0;
+    for (boolean cut = true; cut; steps++) {
+      LicenseId after = sell("buyer" + steps + "@studio.example");
+      cut = cutAt(steps);
+      assertThat(readers(before)).as("the earlier buyer, cut at step %d", steps).isTrue();
+      assertThat(readers(after) || cut).as("the later buyer when nothing was cut").isTrue();
+      int issued = write().issue();
+      assertThat(opens(before)).isTrue();
+      assertThat(opens(after)).isTrue();
+      assertThat(keysFile().index().about().serial()).isEqualTo(issued);
+      assertThat(edition.resolve("next")).doesNotExist();
+    }
+    assertThat(steps).as("steps that were cut").isGreaterThan(5);
+  }
+
+  private boolean cutAt(int last) throws Exception {
+    int[] left = {last};
+    KeysRoom.Watch cutting =
+        step -> {
+          if (left[0]-- == 0) {
+            throw new java.io.IOException("cut before " + step);
+          }
+        };
+    try {
+      new KeysIssue(desk.home(), desk.keys(), new SecureRandom(), cutting).write(edition);
+      return false;
+    } catch (java.io.IOException e) {
+      return true;
+    }
+  }
+
+  /** Reads as a bench does: the folder's own files first, then those in next. */
+  private boolean readers(LicenseId license) throws Exception {
+    TrustedRoots shop = TrustedRoots.pinned(desk.home().statement().root());
+    EditionFolder opened = EditionFolder.open(edition, shop);
+    FrontPage front = opened.frontPage();
+    LicenseKey key = desk.keys().master(0).licenseKey(license, 0);
+    try (PlaceKeys keys =
+        new PlaceKeys(
+            key,
+            desk.keys()
+                .master(0)
+                .placeSecret(license, org.lehrcase.core.id.PlaceId.ofHex("aa".repeat(8))))) {
+      for (Path root : opened.roots()) {
+        try {
+          return KeysFile.open(root, front.edition(), front.digest(), shop).find(keys).isPresent();
+        } catch (VaultException e) {
+          continue; // torn, as a bench sees it
+        }
+      }
+      return false;
+    }
+  }
+
   @Test
   void anEditionOfAnotherDeskIsRefused() throws Exception {
     try (TestDesk other = TestDesk.fresh(folder.resolve("other"))) {
