@@ -5,7 +5,7 @@ import { goodNotice, guarded } from './notice.js';
 import { saveText } from '../js/save-text.js';
 
 const KINDS = ['licensed', 'gifted', 'reissued', 'sent', 'answered', 'retired', 'given back', 'packed', 'keys', 'stick', 'corrected', 'refunded', 'blocked',
-  'unblocked', 'places', 'renamed', 'person', 'facts', 'erased', 'undone', 'backup', 'passphrase', 'opened', 'rebuilt'];
+  'unblocked', 'places', 'renamed', 'person', 'facts', 'erased', 'undone', 'backup', 'passphrase', 'opened', 'rebuilt', 'closed'];
 
 function table(events) {
   return el('div', { class: 'wide' }, el('table', { id: 'events' },

@@ -1,5 +1,5 @@
-import { get } from '../js/api.js';
-import { el } from '../js/dom.js';
+import { get, post } from '../js/api.js';
+import { button, el } from '../js/dom.js';
 import { field, form } from './forms.js';
 import { folderField } from './folder.js';
 import { errorNotice, goodNotice, guarded } from './notice.js';
@@ -44,10 +44,31 @@ function passphraseForm() {
   el('p', {}, el('button', { type: 'submit' }, 'Change')), out);
 }
 
+function closingSheet() {
+  const out = el('div', { 'aria-live': 'polite' });
+  const rehearse = button({
+    text: 'Rehearse the closing',
+    onClick: async () => {
+      const found = await guarded(out, () => post('api/closing/rehearse'));
+      if (found) {
+        out.replaceChildren(el('ul', {}, found.editions.map((one) => el('li', {}, one.opens
+          ? `${one.title} opens with the closing key alone: ${one.lessons} lessons.`
+          : `${one.folder} does not open: ${one.trouble}`))),
+        goodNotice(found.editions.length ? 'Nothing was published.' : 'No edition of this desk lies where it was packed; nothing was tried.'));
+      }
+    },
+  });
+  return el('section', { class: 'sheet', id: 'closing' }, el('h2', {}, 'Closing the shop'),
+    el('p', {}, 'When nobody can answer laptop cards any more, the closing key opens every copy for everybody, for ever. '
+      + 'It is written by the command "close" only, because it cannot be taken back.'),
+    el('p', { class: 'quiet' }, 'Print the page for the person who looks after your course one day: close --heir-page FILE.'),
+    el('p', {}, rehearse), out);
+}
+
 /** Keep safe: the backup, the passphrase, and where the envelopes come in. */
 export async function safeRoom(place, { desk }) {
   const safe = await get('api/safe');
-  place.append(backupForm(safe), passphraseForm(),
+  place.append(backupForm(safe), passphraseForm(), closingSheet(),
     el('section', { class: 'sheet' }, el('h2', {}, 'The envelopes'),
       el('p', {}, 'Any two of your three spare-key envelopes rebuild this desk when everything else is lost. '
         + 'Look once a year whether all three are where you put them.'),

@@ -56,6 +56,7 @@ public final class DeskCommands implements Runnable {
         .addSubcommand(new RestoreCommand(surroundings))
         .addSubcommand(new PassphraseCommand(surroundings))
         .addSubcommand(new UnpackCommand(surroundings))
+        .addSubcommand(new CloseCommand(surroundings))
         .addSubcommand(new ExplainCommand())
         .addSubcommand(new DemoCommand(surroundings))
         .setExecutionExceptionHandler(new Failures());

@@ -2,7 +2,6 @@ package org.lehrcase.desk.envelopes;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -10,13 +9,10 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** Draws the three sheets to print, one for each envelope. Made in memory. */
 public final class EnvelopePages {
-  private static final float LEFT = 60;
   private static final float TOP = 760;
-  private static final String FONT = "/org/lehrcase/bench/printing/DejaVuSans.ttf";
 
   private EnvelopePages() {}
 
@@ -36,12 +32,12 @@ public final class EnvelopePages {
     try (PDDocument document = new PDDocument();
         ByteArrayOutputStream out = new ByteArrayOutputStream()) {
       document.getDocumentInformation().setTitle("Spare-key envelopes");
-      PDFont font = font(document);
+      PDFont font = PrintedPage.font(document);
       for (int i = 0; i < envelopes.size(); i++) {
         PDPage page = new PDPage(PDRectangle.A4);
         document.addPage(page);
         try (PDPageContentStream drawing = new PDPageContentStream(document, page)) {
-          Sheet sheet = new Sheet(drawing, font);
+          PrintedPage.Sheet sheet = new PrintedPage.Sheet(drawing, font);
           String title = "Spare-key envelope " + (i + 1) + " of " + envelopes.size();
           float y = heading(sheet, title, shop + ", " + day + ", known by: " + join(words));
           y = code(sheet, y, envelopes.get(i));
@@ -53,13 +49,15 @@ public final class EnvelopePages {
     }
   }
 
-  private static float heading(Sheet sheet, String title, String below) throws IOException {
+  private static float heading(PrintedPage.Sheet sheet, String title, String below)
+      throws IOException {
     sheet.line(22, TOP, title);
     sheet.line(11, TOP - 24, below);
     return TOP - 90;
   }
 
-  private static float code(Sheet sheet, float top, List<String> lines) throws IOException {
+  private static float code(PrintedPage.Sheet sheet, float top, List<String> lines)
+      throws IOException {
     float y = top;
     for (int i = 0; i < lines.size(); i++) {
       sheet.line(20, y, (i + 1) + "  " + lines.get(i));
@@ -68,7 +66,7 @@ public final class EnvelopePages {
     return y - 20;
   }
 
-  private static void advice(Sheet sheet, float top) throws IOException {
+  private static void advice(PrintedPage.Sheet sheet, float top) throws IOException {
     List<String> text =
         List.of(
             "Any two of the three envelopes, with any copy of your editions, rebuild your desk",
@@ -88,44 +86,6 @@ public final class EnvelopePages {
     for (String one : text) {
       sheet.line(11, y, one);
       y -= 16;
-    }
-  }
-
-  private static PDFont font(PDDocument document) throws IOException {
-    try (InputStream in = EnvelopePages.class.getResourceAsStream(FONT)) {
-      if (in == null) {
-        throw new IllegalStateException("this build lacks " + FONT);
-      }
-      return PDType0Font.load(document, in);
-    }
-  }
-
-  /** A page that text is written on, line by line. */
-  private record Sheet(PDPageContentStream drawing, PDFont font) {
-    void line(float size, float y, String text) throws IOException {
-      drawing.beginText();
-      drawing.setFont(font, size);
-      drawing.newLineAtOffset(LEFT, y);
-      drawing.showText(printable(text));
-      drawing.endText();
-    }
-
-    /** Replaces what the font cannot draw; the sheet's meaning is in the code lines. */
-    private String printable(String text) throws IOException {
-      StringBuilder out = new StringBuilder();
-      for (int point : text.codePoints().toArray()) {
-        String one = Character.toString(point);
-        out.append(drawable(one) ? one : "?");
-      }
-      return out.toString();
-    }
-
-    private boolean drawable(String one) throws IOException {
-      try {
-        return font.encode(one).length > 0;
-      } catch (IllegalArgumentException e) {
-        return false; // the font has no such letter
-      }
     }
   }
 

@@ -85,6 +85,7 @@ public final class DeskRooms implements AutoCloseable {
     new CourseQuestions(desk, jobs, service.clock()).addTo(api);
     new CorrectionQuestions(desk, service.clock()).addTo(api);
     new BookQuestions(desk).addTo(api);
+    new ClosingQuestions(desk).addTo(api);
     new SafeQuestions(desk, service.clock()).addTo(api);
     return new DeskRooms(
         desk, jobs, BenchServer.startPages(service.port(), service.random(), api, HOUSE));

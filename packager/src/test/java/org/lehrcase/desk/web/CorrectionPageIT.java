@@ -65,6 +65,12 @@ class CorrectionPageIT {
       desk.page.until("no correction", () -> desk.text(".corrections").isEmpty());
       assertThat(files()).isZero();
       signAgainAndSend(desk);
+      desk.room("safe", "Keep safe");
+      desk.press("#closing", "Rehearse the closing");
+      desk.page.until(
+          "the rehearsal",
+          () -> desk.text("#closing").contains("opens with the closing key alone"));
+      desk.look("closing");
     }
   }
 

@@ -96,6 +96,7 @@ public final class DropPlace {
               Kind.UNKNOWN,
               "This says that a place was given back. It goes to your teacher.",
               "Send it from any phone or computer.");
+      case CLOSING_KEY -> opening.acceptClosing(message);
       case CORRECTION -> corrections.accept(message);
       case HELP_SLIP ->
           Dropped.refused(

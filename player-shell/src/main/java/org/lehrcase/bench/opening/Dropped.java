@@ -25,6 +25,8 @@ public record Dropped(Kind kind, Outcome outcome, String message, String next) {
     LINK,
     /** A correction. */
     CORRECTION,
+    /** The key that a shop published when it closed. */
+    CLOSING,
     /** The front page of an edition. */
     EDITION,
     /** Nothing that Lehrcase knows. */

@@ -16,11 +16,14 @@ import org.lehrcase.bench.store.PlaceTable.CardPlace;
 import org.lehrcase.bench.store.StudyStore;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.core.VaultException;
+import org.lehrcase.core.edition.ContentsSeal;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.id.Octets;
+import org.lehrcase.core.keys.ClosingKey;
 import org.lehrcase.core.keys.EditionKey;
 import org.lehrcase.core.keys.PlaceKeys;
+import org.lehrcase.core.license.ClosingNote;
 import org.lehrcase.core.license.KeyLetter;
 import org.lehrcase.core.license.LaptopCard;
 import org.lehrcase.core.license.License;
@@ -294,6 +297,44 @@ public final class Opening implements EditionKeys {
   @Override
   public synchronized Optional<EditionKey> keyOf(EditionFolder folder)
       throws VaultException, IOException {
-    return new KeySearch(places, roots.trusted()).keyOf(folder, licenses());
+    Optional<EditionKey> closed = closedKeyOf(folder);
+    return closed.isPresent()
+        ? closed
+        : new KeySearch(places, roots.trusted()).keyOf(folder, licenses());
+  }
+
+  /** After its shop closed, an edition opens by the key that was published. */
+  private Optional<EditionKey> closedKeyOf(EditionFolder folder)
+      throws VaultException, IOException {
+    ContentsSeal seal = folder.frontPage().facts().seal();
+    Optional<ClosingKey> published = store.closing().find(seal.closingCheck());
+    if (published.isEmpty()) {
+      return Optional.empty();
+    }
+    try (ClosingKey closing = published.get()) {
+      return Optional.of(closing.open(folder.frontPage().edition(), seal.closingRow()));
+    }
+  }
+
+  /**
+   * Keeps what a shop published when it closed.
+   *
+   * @param note the bytes between the lines
+   * @return what became of it
+   * @throws VaultException if it is no closing key
+   * @throws IOException if the database cannot be written
+   */
+  public synchronized Dropped acceptClosing(byte[] note) throws VaultException, IOException {
+    boolean fresh = false;
+    for (ClosingKey key : ClosingNote.read(note)) {
+      try (key) {
+        fresh |= store.closing().keep(key);
+      }
+    }
+    return new Dropped(
+        Kind.CLOSING,
+        fresh ? Outcome.ACCEPTED : Outcome.KNOWN,
+        "This is the closing key of a shop.",
+        "Every copy of its courses opens here now, without a license.");
   }
 }

@@ -19,6 +19,7 @@ public final class StudyStore implements Closeable {
   private final PlaceTable places;
   private final MoveTable moves;
   private final GivenBackTable givenBack;
+  private final ClosingTable closing;
   private final LicenseTable licenses;
   private final RootTable roots;
   private final EditionTable editions;
@@ -37,6 +38,7 @@ public final class StudyStore implements Closeable {
     this.places = new PlaceTable(database, clock);
     this.moves = new MoveTable(database, clock);
     this.givenBack = new GivenBackTable(database, clock);
+    this.closing = new ClosingTable(database, clock);
     this.licenses = new LicenseTable(database, clock);
     this.roots = new RootTable(database, clock);
     this.editions = new EditionTable(database, clock);
@@ -111,6 +113,15 @@ public final class StudyStore implements Closeable {
    */
   public GivenBackTable givenBack() {
     return givenBack;
+  }
+
+  /**
+   * Returns the keys of shops that closed.
+   *
+   * @return the table
+   */
+  public ClosingTable closing() {
+    return closing;
   }
 
   /**

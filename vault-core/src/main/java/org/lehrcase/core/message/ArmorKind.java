@@ -19,6 +19,8 @@ public enum ArmorKind {
   GIVE_BACK(MessageType.GIVE_BACK, "GIVE BACK SLIP", "BACK", 7),
   /** A correction. */
   CORRECTION(MessageType.CORRECTION, "CORRECTION", "CORRECTION", 5),
+  /** What a shop publishes when it closes, which proves itself. */
+  CLOSING_KEY(4 << 10, "CLOSING KEY", "CLOSING", 8),
   /** A bench's account of a trouble, which nobody signs. */
   HELP_SLIP(256, "HELP SLIP", "HELP", 6);
 
