@@ -14,6 +14,8 @@ function difference(row, unit) {
   return `${kelvin >= 0 ? '+' : '−'}${Math.round(Math.abs(kelvin) * (unit === 'F' ? 1.8 : 1))}`;
 }
 
+const sinceStart = (hours) => `${minutes(Math.abs(hours) * 60)} ${hours < 0 ? 'before' : 'after'} the start`;
+
 export function readingsTable(firing, unit) {
   const meter = firing.outcome.meter || [];
   return el('div', {},
@@ -22,7 +24,7 @@ export function readingsTable(firing, unit) {
       el('tbody', {}, firing.readings.map((row) => el('tr', {},
         el('th', { scope: 'row' }, moment(row.at)), el('td', {}, row.display_c === undefined ? '' : temperature(row.display_c, unit)),
         el('td', {}, temperature(row.predicted_c, unit)), el('td', {}, difference(row, unit)), el('td', {}, row.note))))) : el('p', { class: 'quiet' }, 'No reading yet.'),
-    meter.length ? el('p', { id: 'meter-readings' }, `The meter: ${meter.map((one) => `${one.kwh} kWh after ${minutes(one.after_h * 60)}`).join(', ')}.`) : null);
+    meter.length ? el('p', { id: 'meter-readings' }, `The meter: ${meter.map((one) => `${one.kwh} kWh ${sinceStart(one.after_h)}`).join(', ')}.`) : null);
 }
 
 const troubleWords = (problem, settings) => (problem.said ? `${problem.field.replace(/[._]/g, ' ')} ${inWords(problem.said, settings)}` : problem.message);

@@ -95,7 +95,7 @@ public final class SheetPapers {
     }
     return new KilnSheetPaper(
         title,
-        facts(wish),
+        List.of(new BlockFacts(sheet, units).words(wish)),
         sentences(beside),
         new KilnSheetPaper.Curves(
             shown(sheet.mine()),
@@ -112,29 +112,6 @@ public final class SheetPapers {
             + DAY.format(ZonedDateTime.now(now))
             + ".",
         letter);
-  }
-
-  private List<String> facts(Fields wish) throws FieldTrouble {
-    ComputedFiring mine = sheet.mine();
-    double kilograms = sheet.weight();
-    String weight =
-        kilograms > 0 ? String.format(Locale.ROOT, ", %.1f kg of glass", kilograms) : "";
-    String faces =
-        switch (mine.block().faces()) {
-          case ONE -> "cools from the top only";
-          case BOTH -> "cools from top and bottom";
-        };
-    return List.of(
-        "Block: "
-            + Figure.length(mine.block().thicknessMm()).in(units)
-            + " when fused, "
-            + faces
-            + weight
-            + ". Glass: "
-            + wish.text("glass").orElse("as described")
-            + ". Kiln: "
-            + wish.text("kiln").orElse("an ordinary kiln")
-            + ".");
   }
 
   private List<String> sentences(String beside) {

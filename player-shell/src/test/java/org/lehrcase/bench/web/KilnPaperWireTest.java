@@ -51,7 +51,11 @@ class KilnPaperWireTest extends FreshBenchTest {
       assertThat(pdf.getNumberOfPages()).isEqualTo(1);
       String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
       assertThat(text)
-          .contains("Reef \u00fc", "0.94 in when fused", "Glass: Mine", "Kiln: Garage")
+          .contains(
+              "Reef \u00fc",
+              "0.94 in when fused, of 8 sheets of 0.12 in",
+              "Glass: Mine",
+              "Kiln: Garage")
           .contains("Type into the controller", "In °F", "anneal soak", "first slope")
           .contains("\u25ba top reached Wed 10 Mar 10:00", "earliest lid time")
           .contains("the lesson's schedule takes", "of tension")

@@ -51,7 +51,7 @@ public final class FiringSimulation {
     this.before = new double[nodes];
     this.after = new double[nodes];
     this.bonded = load.fused();
-    this.topSeconds = secondsToTop(legs);
+    this.topSeconds = secondsToTop(legs, load.startC());
     this.book = new SampleBook(hours(legs));
     for (Relaxation relaxation : Relaxation.values()) {
       for (Support support : supports()) {
@@ -198,8 +198,9 @@ public final class FiringSimulation {
     return seconds / 3600;
   }
 
-  private static double secondsToTop(List<KilnLeg> legs) {
-    double highest = legs.get(0).fromC();
+  /** Glass that is hottest at the start has no way up. */
+  private static double secondsToTop(List<KilnLeg> legs, double startC) {
+    double highest = Math.max(startC, legs.get(0).fromC());
     double passed = 0;
     double top = 0;
     for (KilnLeg leg : legs) {

@@ -91,6 +91,16 @@ class PublishedTablesTest {
   }
 
   @Test
+  void aMakersSoakForBorosilicateIsTakenAndIsGenerous() {
+    // a studio maker: 1 h at 1050 °F for each quarter of an inch; closed forms count double
+    GlassKind hard = GlassKinds.byId("borosilicate-3.3").orElseThrow();
+    var rod = Block.of(25.4, Faces.BOTH, true);
+    Anneal ours = new AnnealRule(hard, rod, CautionLevel.PUBLISHED, 20).computed();
+    assertThat(ours.soakC()).isCloseTo((1050 - 32) / 1.8, within(0.6));
+    assertThat(ours.soakHours()).isLessThan(4);
+  }
+
+  @Test
   void aLowerSoakSavesTheSlowDegrees() {
     // 516 to 482 °C at 0.23 °C/h for 200 mm: 148 h, worked out by hand
     assertThat((516 - 482) / 0.23).isCloseTo(148, within(1.0));

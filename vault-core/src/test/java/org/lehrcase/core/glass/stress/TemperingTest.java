@@ -32,6 +32,8 @@ class TemperingTest {
   void aTemperedPaneIsPressedAtItsFacesTwiceAsHardAsItIsPulledInside() {
     // tempered panes show about 100 MPa in the face and half of it inside: from memory (80 %)
     StressOutcome pane = blown(6, 650, 250, 1);
+    assertThat(pane.heating().mpa()).as("it is only cooled").isZero();
+    assertThat(pane.cooling().mpa()).isEqualTo(pane.peak().mpa());
     assertThat(-pane.residualFaceMpa()).isBetween(70.0, 140.0);
     assertThat(-pane.residualFaceMpa() / pane.residualCoreMpa()).isCloseTo(2.0, within(0.3));
   }
