@@ -4,6 +4,7 @@ import { numberField } from '../fields.js';
 import { errorNotice } from '../notice.js';
 import { collectPapers } from '../lesson/papers.js';
 import { saveText } from '../save-text.js';
+import { permissionLine } from '../plan/permission.js';
 import { DEFAULTS, loadSettings } from '../settings.js';
 import { layOut } from '../template/lay-out.js';
 import { PAPERS } from '../template/tiles.js';
@@ -134,7 +135,7 @@ const fail = (error) => byId('trouble').replaceChildren(errorNotice(error));
 async function take(plan) {
   const size = planSize(plan);
   Object.assign(state, { plan, teacher: null, pins: {}, from: null });
-  Object.assign(state.own, { ...size, sheets: plan.sheets || 1, thickness: (plan.piece && plan.piece.thickness_mm) || 3, licence: plan.use || '' });
+  Object.assign(state.own, { ...size, sheets: plan.sheets || 1, thickness: (plan.piece && plan.piece.thickness_mm) || 3, licence: plan.use || permissionLine(plan.permission) });
   byId('plan-name').textContent = plan.name || '';
   byId('own-fields').replaceChildren(...fieldNodes());
   byId('work').hidden = false;
@@ -197,7 +198,12 @@ async function start() {
   state.unit = (await loadSettings().catch(() => DEFAULTS)).lengthUnit;
   connect();
   const place = new URLSearchParams(window.location.search);
-  if (place.get('l')) {
+  if (place.get('p')) {
+    const record = await get(`api/plans/${place.get('p')}`);
+    byId('back').href = address('ui/plan.html', { p: record.id });
+    byId('back-words').textContent = record.name;
+    await take(record.plan);
+  } else if (place.get('l')) {
     await fromLesson(place);
   } else {
     byId('trouble').replaceChildren(el('p', { class: 'notice' }, 'Open a plan of sheets, above; a lesson that has one opens this page with it.'));

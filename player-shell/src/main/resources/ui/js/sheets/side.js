@@ -7,9 +7,10 @@ const TOP = 34;
 
 /**
  * The stack from the side: a column a sheet, a row a subject, whose mark slides where nothing is in its way.
- * `onMove(name, sheet)` is told; keys: left, right, home, end.
+ * `onMove(name, sheet)` is told at the end; keys: left, right, home, end. `onTry(name, sheet)`, if given, is told
+ * while a mark is dragged; the node's `follow(answer)` then moves every other mark to where it would lie.
  */
-export function side(answer, pins, onMove) {
+export function side(answer, pins, onMove, onTry) {
   const { sheets } = answer;
   const step = (WIDE - TEXT) / sheets;
   const middle = (sheet) => TEXT + (sheet - 0.5) * step;
@@ -49,10 +50,16 @@ export function side(answer, pins, onMove) {
       const box = root.getBoundingClientRect();
       return Math.round(((event.clientX - box.left) * WIDE / box.width - TEXT) / step + 0.5);
     };
+    let tried = subject.sheet;
     mark.addEventListener('pointerdown', (event) => mark.setPointerCapture(event.pointerId));
     mark.addEventListener('pointermove', (event) => {
       if (mark.hasPointerCapture(event.pointerId)) {
-        mark.setAttribute('cx', middle(within(sheetAt(event))));
+        const to = within(sheetAt(event));
+        mark.setAttribute('cx', middle(to));
+        if (onTry && to !== tried) {
+          tried = to;
+          onTry(subject.name, to);
+        }
       }
     });
     mark.addEventListener('pointerup', (event) => go(sheetAt(event)));
@@ -62,5 +69,11 @@ export function side(answer, pins, onMove) {
       mark,
     ];
   }
+  root.follow = (next) => next.subjects.forEach((one) => {
+    const mark = Array.from(root.querySelectorAll('.mark')).find((node) => node.dataset.name === one.name);
+    if (mark && !mark.matches(':active')) {
+      mark.setAttribute('cx', middle(one.sheet));
+    }
+  });
   return root;
 }

@@ -21,7 +21,18 @@ import org.lehrcase.core.layers.outline.Outline;
 /** Reads a request for sheets. */
 final class SceneReader {
   private static final Set<String> KNOWN =
-      Set.of("name", "sheets", "mode", "subjects", "eye_height_m", "focal_mm", "fade", "piece");
+      Set.of(
+          "name",
+          "sheets",
+          "mode",
+          "subjects",
+          "eye_height_m",
+          "focal_mm",
+          "fade",
+          "piece",
+          "horizon_mm",
+          "picture",
+          "permission");
   private static final Set<String> SUBJECT =
       Set.of(
           "name",

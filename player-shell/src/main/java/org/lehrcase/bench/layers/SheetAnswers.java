@@ -18,6 +18,11 @@ import org.lehrcase.core.layers.tone.ValueStudy;
 final class SheetAnswers {
   private static final Refraction GLASS = Refraction.SODA_LIME;
 
+  /** Head movement for which the sheets' sliding is told, and the distance if none is given. */
+  private static final double HEAD_MM = 100;
+
+  private static final double USUAL_VIEW_MM = 500;
+
   /** Without a place of viewing: how far aside somebody looks in. */
   private static final double USUAL_DEGREES = 45;
 
@@ -84,6 +89,8 @@ final class SheetAnswers {
     double deep = (sheet - 1) * pitch;
     double degrees = degrees(bed);
     one.addProperty("depth_mm", deep);
+    Viewing viewing = piece.viewing().orElse(new Viewing(USUAL_VIEW_MM, 0));
+    one.addProperty("slides_mm_per_100_mm", viewing.shiftMm(deep, HEAD_MM, GLASS));
     one.addProperty("margin_mm", Viewing.marginMm(piece.gapMm(), deep, degrees, GLASS));
     one.addProperty("tuck_under_mm", sheet == 1 ? 0 : Viewing.tuckUnderMm(pitch, degrees, GLASS));
   }

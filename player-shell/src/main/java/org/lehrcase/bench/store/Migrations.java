@@ -19,7 +19,8 @@ final class Migrations {
           "0004_moves.sql",
           "0005_notebook.sql",
           "0010_given_back.sql",
-          "0011_closing.sql");
+          "0011_closing.sql",
+          "0012_plans.sql");
   private static final int MAX_STEP_BYTES = 1 << 16;
 
   private Migrations() {}

@@ -31,6 +31,8 @@ public final class StudyStore implements Closeable {
   private final FiringLogTable firings;
   private final FiringPhotoTable firingPhotos;
   private final Notebooks notebooks;
+  private final PlanTable plans;
+  private final OwnPictureTable ownPictures;
 
   private StudyStore(Database database, Clock clock) {
     this.database = database;
@@ -50,6 +52,8 @@ public final class StudyStore implements Closeable {
     this.firings = new FiringLogTable(database, clock);
     this.firingPhotos = new FiringPhotoTable(database, clock);
     this.notebooks = new Notebooks(database, clock);
+    this.plans = new PlanTable(database, clock);
+    this.ownPictures = new OwnPictureTable(database, clock);
   }
 
   /**
@@ -221,6 +225,24 @@ public final class StudyStore implements Closeable {
    */
   public Notebooks notebooks() {
     return notebooks;
+  }
+
+  /**
+   * Returns the student's plans of sheets.
+   *
+   * @return the table
+   */
+  public PlanTable plans() {
+    return plans;
+  }
+
+  /**
+   * Returns the pictures that plans are drawn on.
+   *
+   * @return the table
+   */
+  public OwnPictureTable ownPictures() {
+    return ownPictures;
   }
 
   @Override

@@ -66,6 +66,17 @@ public final class Ask {
   }
 
   /**
+   * Returns the body as a stream that whoever reads it has to bound.
+   *
+   * @return the octets as they come
+   * @throws Trouble if it is sent as something else
+   */
+  public InputStream stream() throws Trouble {
+    requireType("application/octet-stream");
+    return Content.Source.asInputStream(request);
+  }
+
+  /**
    * Returns the body as the bytes of a file.
    *
    * @return the bytes

@@ -81,6 +81,8 @@ public final class BenchRooms implements AutoCloseable {
     new KilnQuestions(bench, clock).addTo(api);
     new SheetQuestions().addTo(api);
     new SheetPapers(bench, papers).addTo(api);
+    new PlanQuestions(bench.store(), papers).addTo(api);
+    new PictureQuestions(bench.store()).addTo(api);
     new KilnPapers(papers, clock).addTo(api);
     new OwnFigureQuestions(bench.store().ownFigures()).addTo(api);
     new FiringLogQuestions(bench.store(), papers, clock).addTo(api);
@@ -89,7 +91,7 @@ public final class BenchRooms implements AutoCloseable {
   private static Downloads downloads(Bench bench, MadePapers papers) {
     Downloads own =
         new NotePictures(bench.store().notebooks().pictures(), new PrintDownloads(bench));
-    return new MadeDownloads(papers, bench.store().firingPhotos(), own);
+    return new MadeDownloads(papers, bench.store(), own);
   }
 
   /**

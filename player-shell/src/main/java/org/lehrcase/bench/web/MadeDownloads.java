@@ -7,7 +7,7 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.lehrcase.bench.kilns.MadePapers;
 import org.lehrcase.bench.kilns.MadePapers.Made;
-import org.lehrcase.bench.store.FiringPhotoTable;
+import org.lehrcase.bench.store.StudyStore;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.bench.trouble.TroubleCode;
 import org.lehrcase.core.VaultException;
@@ -16,15 +16,16 @@ import org.lehrcase.core.VaultException;
 final class MadeDownloads implements Downloads {
   private static final String MADE = "made/";
   private static final String PHOTO = "photo/";
+  private static final String PICTURE = "picture/";
   private static final int ID_BYTES = 16;
 
   private final MadePapers papers;
-  private final FiringPhotoTable photos;
+  private final StudyStore store;
   private final Downloads others;
 
-  MadeDownloads(MadePapers papers, FiringPhotoTable photos, Downloads others) {
+  MadeDownloads(MadePapers papers, StudyStore store, Downloads others) {
     this.papers = papers;
-    this.photos = photos;
+    this.store = store;
     this.others = others;
   }
 
@@ -38,8 +39,12 @@ final class MadeDownloads implements Downloads {
       send(response, callback, made);
     } else if (name.startsWith(PHOTO)) {
       String id = StudyQuestions.hex(name.substring(PHOTO.length()), ID_BYTES);
-      byte[] picture = photos.picture(id).orElseThrow(MadeDownloads::gone);
+      byte[] picture = store.firingPhotos().picture(id).orElseThrow(MadeDownloads::gone);
       send(response, callback, new Made("", PictureType.of(picture).orElse(""), picture));
+    } else if (name.startsWith(PICTURE)) {
+      String id = StudyQuestions.hex(name.substring(PICTURE.length()), ID_BYTES);
+      byte[] picture = store.ownPictures().jpeg(id).orElseThrow(MadeDownloads::gone);
+      send(response, callback, new Made("", "image/jpeg", picture));
     } else {
       others.answer(name, response, callback);
     }

@@ -1,10 +1,12 @@
 package org.lehrcase.bench.web;
 
 import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
 import java.io.IOException;
 import org.lehrcase.bench.layers.CutService;
 import org.lehrcase.bench.layers.LayersService;
 import org.lehrcase.bench.layers.SuppliesService;
+import org.lehrcase.bench.plans.PlanShape;
 import org.lehrcase.bench.trouble.Trouble;
 
 /**
@@ -19,8 +21,13 @@ final class SheetQuestions {
   }
 
   private JsonElement plan(Ask ask) throws Trouble, IOException {
-    String json = ask.json().toString();
-    return KilnQuestions.inFields(() -> LayersService.answer(json).json());
+    JsonObject plan = ask.json(PlanShape.MOST_BYTES);
+    return KilnQuestions.inFields(
+        () -> {
+          JsonObject answer = LayersService.answer(plan.toString()).json();
+          PlanShape.sharpness(plan).ifPresent(s -> answer.addProperty("picture_sharpness", s));
+          return answer;
+        });
   }
 
   private JsonElement cut(Ask ask) throws Trouble, IOException {
