@@ -118,7 +118,8 @@ final class LetterBack {
     y -= LEADING;
     pen.word(LINE + 0.5f, LetterPen.SEA, LEFT, y, lines.get(0));
     for (int i = 1; i < lines.size(); i++) {
-      float x = LEFT + (i - 1) / rows * CELL;
+      int column = (i - 1) / rows;
+      float x = LEFT + column * CELL;
       float base = y - ((i - 1) % rows + 1) * LEADING;
       pen.word(LINE, LetterPen.INK, x, base, i + ". " + lines.get(i));
     }

@@ -35,7 +35,8 @@ final class CardPages {
         pen = pages.upright();
       }
       double x = Pages.MARGIN_MM + at % COLUMNS * (wide + GAP_MM);
-      double y = TOP_MM + at / COLUMNS * (high + GAP_MM);
+      int row = at / COLUMNS;
+      double y = TOP_MM + row * (high + GAP_MM);
       card(pen.in(new MmPen.Frame(x, y, 1, 1)), plan.sheets().get(i));
     }
   }

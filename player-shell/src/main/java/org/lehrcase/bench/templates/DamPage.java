@@ -167,7 +167,8 @@ final class DamPage {
     double wide = pages.widthMm() / columns;
     for (int i = 0; i < count; i++) {
       PiecePlan.Sheet sheet = plan.sheets().get(count - 1 - i);
-      double x = Pages.MARGIN_MM + i / rows * wide;
+      int column = i / rows;
+      double x = Pages.MARGIN_MM + column * wide;
       double y = top + 11 + i % rows * 4.4;
       pen.box(Line.HAIR, x, y - 2.5, 2.8, 2.8);
       String names = sheet.names().isEmpty() ? "clear" : String.join(", ", sheet.names());

@@ -38,7 +38,8 @@ final class PlanPage {
     double wide = (pages.widthMm() - (columns - 1) * GAP_MM) / columns;
     for (int i = 0; i < plan.sheets().size(); i++) {
       double x = Pages.MARGIN_MM + i % columns * (wide + GAP_MM);
-      double y = TOP_MM + i / columns * rowMm(wide);
+      int row = i / columns;
+      double y = TOP_MM + row * rowMm(wide);
       sheet(pen, plan.sheets().get(i), new Cell(x, y, wide));
     }
     foot(pen);
