@@ -5,6 +5,7 @@ import { loadSettings } from '../settings.js';
 import { lessonUrl } from '../start/go-on.js';
 import { connectTimers } from '../timers.js';
 import { connectBooks } from './books.js';
+import { connectStick } from './stick.js';
 import { noteCard } from './note-card.js';
 import { fetchNotes, undoNote, withNote } from './notes.js';
 
@@ -85,6 +86,10 @@ async function start() {
   byId('notes-find').addEventListener('input', draw);
   byId('notes-kind').addEventListener('change', draw);
   connectBooks(byId('books'), load, fail);
+  connectStick(byId('stick'), async () => {
+    await load();
+    connectBooks(byId('books'), load, fail);
+  }).catch(fail);
   load().catch(fail);
 }
 

@@ -62,6 +62,7 @@ public final class BenchRooms implements AutoCloseable {
     new TimerQuestions(bench.store().notebooks().timers(), Clock.systemUTC()).addTo(api);
     MadePapers papers = new MadePapers();
     new NotebookQuestions(bench.store().notebooks(), bench.courses(), papers).addTo(api);
+    new NotebookCopyQuestions(bench).addTo(api);
     addKilnTo(api, bench, papers);
     new OpeningQuestions(bench, jobs).addTo(api);
     new CopyQuestions(bench, jobs).addTo(api);

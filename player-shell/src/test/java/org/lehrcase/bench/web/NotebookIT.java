@@ -192,4 +192,25 @@ class NotebookIT {
                         "return document.querySelector('#notebook').selectedOptions[0].text"))
                 .equals("My notebook"));
   }
+
+  @Test
+  void theNotebookIsCopiedToAFolderAndBroughtIn() throws Exception {
+    Path stick = java.nio.file.Files.createDirectories(folder.resolve("my stick"));
+    open.page("notes.html");
+    browser.see("#copy-folder").sendKeys(stick.toString());
+    browser.see("#copy-there").click();
+    browser.until("it says where", () -> said().contains("lehrcase-notebook-"));
+    try (var files = java.nio.file.Files.list(stick)) {
+      assertThat(files.map(file -> file.getFileName().toString()))
+          .singleElement()
+          .asString()
+          .matches("lehrcase-notebook-[0-9a-f]{8}\\.notes");
+    }
+    browser.see("#bring-there").click();
+    browser.until("nothing is new", () -> said().contains("0 notes new or changed"));
+  }
+
+  private static String said() {
+    return (String) browser.run("return document.querySelector('#stick').innerText");
+  }
 }

@@ -56,6 +56,8 @@ public enum KeyLabel {
   CARD_SEAL("card seal"),
   /** What the desk remembers of its packing, from its first master key. */
   PACK_MEMORY("pack memory"),
+  /** Key of one copy of a student's notebook, from the license key of generation 0. */
+  NOTEBOOK("notebook"),
   /** Ed25519 seed of a card, from the place's seed. */
   CARD_SIGN("card sign");
 

@@ -2,6 +2,7 @@ package org.lehrcase.core.keys;
 
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.id.EditionId;
+import org.lehrcase.core.id.LicenseId;
 import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.primitive.SecretBytes;
 
@@ -117,6 +118,21 @@ public final class LicenseKey implements AutoCloseable {
       throws VaultException.Tampered {
     try (SecretBytes derived = row(edition, salt)) {
       return new EditionKey(KeyRow.open(derived, row));
+    }
+  }
+
+  /**
+   * Derives the key of one copy of a notebook. It comes from generation 0, which every laptop of
+   * the license can derive whatever was lost since; no other buyer can.
+   *
+   * @param license the license
+   * @param salt the salt of this copy, 16 random bytes
+   * @return the key
+   */
+  public NotebookKey notebookKey(LicenseId license, Octets salt) {
+    try (LicenseKey first = at(0)) {
+      return new NotebookKey(
+          KeyLabel.NOTEBOOK.derive(first.secret, license.toBytes(), Salt.checked(salt)));
     }
   }
 
