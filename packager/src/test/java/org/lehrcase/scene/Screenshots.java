@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.lehrcase.bench.browser.Browser;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.interactions.Actions;
 
 /**
  * Takes the pictures of the guides from the running programs. Run in {@code packager} after
@@ -67,6 +68,7 @@ public final class Screenshots {
     shoot("start");
     String start = browser.driver().getCurrentUrl();
     lesson(screen, start, "Far water", 43.5, "Far water", "lesson");
+    study();
     lesson(screen, start, "The long cool", 26.5, "F5", "firing");
     kilnSheet();
     size(390, 844);
@@ -84,6 +86,21 @@ public final class Screenshots {
     screen.press("dialog button, [role=dialog] button", paper);
     Thread.sleep(2500);
     shoot(name);
+  }
+
+  /** A note beside the picture, then the view for wet hands. */
+  private void study() throws Exception {
+    Actions keys = new Actions(browser.driver());
+    keys.sendKeys("j").perform();
+    browser
+        .see("textarea.note-area")
+        .sendKeys("Hold the brush **flat**; the third pass only on the lower half.");
+    browser.run("document.activeElement.blur()");
+    browser.see(".note-card strong");
+    shoot("notes");
+    keys.sendKeys("w").perform();
+    browser.see("#wet-go");
+    shoot("wet-hands");
   }
 
   /** Two sheets more than the lesson has. */
