@@ -57,13 +57,15 @@ public final class NotebookCopies {
   }
 
   /**
-   * Copies a notebook. A copy of it that lies there is merged first, so nothing on the stick is lost.
+   * Copies a notebook. A copy of it that lies there is merged first, so nothing on the stick is
+   * lost.
    *
    * @param notebook the notebook
    * @param license the license that the copy is locked to
    * @param folder where it goes
    * @return the file
-   * @throws NoteFault if a copy lies there that cannot be merged, or the license's keys are not here
+   * @throws NoteFault if a copy lies there that cannot be merged, or the license's keys are not
+   *     here
    * @throws VaultException if a copy there is damaged; it stays as it is
    * @throws IOException if reading or writing fails; then the old copy is as it was
    */
@@ -71,8 +73,8 @@ public final class NotebookCopies {
       throws NoteFault, VaultException, IOException {
     String start = "lehrcase-notebook-" + notebook.id().substring(0, NAME_DIGITS);
     Path file = folder.resolve(start + ENDING);
-    if (Files.exists(file)) {
-      bring(file).orElseThrow(() -> new NoteFault("a copy of another license lies there"));
+    if (Files.exists(file) && bring(file).isEmpty()) {
+      throw new NoteFault("a copy of another license lies there");
     }
     List<Note> notes =
         store.inTransaction(
@@ -195,11 +197,13 @@ public final class NotebookCopies {
     int changed = 0;
     int apart = 0;
     for (var item : byItem(NotebookMerge.merge(mine, theirs.notes())).entrySet()) {
-      List<Note> old = NotebookMerge.merge(before.getOrDefault(item.getKey(), List.of()), List.of());
+      List<Note> old =
+          NotebookMerge.merge(before.getOrDefault(item.getKey(), List.of()), List.of());
       if (!old.equals(item.getValue())) {
         store.notebooks().notes().become(item.getKey(), item.getValue());
         changed++;
-        apart += item.getValue().stream().filter(note -> !note.body().deleted()).count() > 1 ? 1 : 0;
+        apart +=
+            item.getValue().stream().filter(note -> !note.body().deleted()).count() > 1 ? 1 : 0;
       }
     }
     return new Brought(List.of(theirs.notebook().name()), changed, apart, 0);

@@ -133,7 +133,9 @@ final class NotebookFile {
       throw new VaultException.Truncated("a copy of a notebook ends early");
     }
     int length = read(source, at, LENGTH_BYTES).getInt();
-    if (length < 0 || length > MOST_RECORD_BYTES || at + LENGTH_BYTES + length > source.sizeBytes()) {
+    if (length < 0
+        || length > MOST_RECORD_BYTES
+        || at + LENGTH_BYTES + length > source.sizeBytes()) {
       throw new VaultException.Truncated("a copy of a notebook ends early");
     }
     return length;

@@ -14,9 +14,9 @@ import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.primitive.Sha256;
 
 /**
- * Makes one notebook of two. All versions of both are laid together, and a version goes when another
- * one names it in its past. Two versions that know nothing of each other both stay. The order of the
- * two, and how often they are merged, make no difference.
+ * Makes one notebook of two. All versions of both are laid together, and a version goes when
+ * another one names it in its past. Two versions that know nothing of each other both stay. The
+ * order of the two, and how often they are merged, make no difference.
  */
 public final class NotebookMerge {
   private static final Comparator<Note> ORDER =
@@ -54,8 +54,7 @@ public final class NotebookMerge {
     List<Note> all = apart(new ArrayList<>(distinct.values()));
     return all.stream()
         .filter(
-            note ->
-                all.stream().noneMatch(w -> w.stem().past().contains(note.stem().version())))
+            note -> all.stream().noneMatch(w -> w.stem().past().contains(note.stem().version())))
         .toList();
   }
 
@@ -89,7 +88,8 @@ public final class NotebookMerge {
   }
 
   private static String digest(Note note) {
-    String text = note.stem().version() + (note.body().deleted() ? '-' : '+') + note.body().content();
+    String text =
+        note.stem().version() + (note.body().deleted() ? '-' : '+') + note.body().content();
     return Octets.of(Sha256.of16(text.getBytes(StandardCharsets.UTF_8))).hex();
   }
 }

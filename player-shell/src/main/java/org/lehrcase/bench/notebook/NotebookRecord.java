@@ -23,7 +23,9 @@ import org.lehrcase.bench.store.PieceTable.Follows;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LessonId;
 
-/** The first record of a copy: the notebook and its versions, as JSON. Foreign until it was read. */
+/**
+ * The first record of a copy: the notebook and its versions, as JSON. Foreign until it was read.
+ */
 final class NotebookRecord {
   private static final Pattern ID = Pattern.compile("[0-9a-f]{32}");
   private static final int MOST_PAST = 4000;

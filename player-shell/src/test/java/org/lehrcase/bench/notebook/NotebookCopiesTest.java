@@ -67,17 +67,24 @@ class NotebookCopiesTest {
   }
 
   private static String content(String text, String... pictures) {
-    NotePin pin = new NotePin(NotePin.Where.LESSON, Optional.empty(), 0, java.util.OptionalLong.empty());
+    NotePin pin =
+        new NotePin(NotePin.Where.LESSON, Optional.empty(), 0, java.util.OptionalLong.empty());
     return new NoteContent(text, pin, List.of(pictures), List.of()).json().toString();
   }
 
   private static Note write(Bench bench, String content) throws Exception {
     String notebook = bench.store().notebooks().names().open().id();
-    return bench.store().notebooks().notes().add(new Place(notebook, Optional.empty()), Kind.NOTE, content).orElseThrow();
+    return bench
+        .store()
+        .notebooks()
+        .notes()
+        .add(new Place(notebook, Optional.empty()), Kind.NOTE, content)
+        .orElseThrow();
   }
 
   private Path copy(Bench bench, String notebook) throws Exception {
-    return copies(bench).copy(bench.store().notebooks().names().find(notebook).orElseThrow(), license.id(), stick);
+    return copies(bench)
+        .copy(bench.store().notebooks().names().find(notebook).orElseThrow(), license.id(), stick);
   }
 
   private static List<String> texts(Bench bench, String notebook) throws Exception {
@@ -94,11 +101,13 @@ class NotebookCopiesTest {
     Note note = write(studio, content(SECRET, picture.id()));
     String notebook = note.place().notebook();
     Path file = copy(studio, notebook);
-    assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)).doesNotContain(SECRET, "My notebook");
+    assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1))
+        .doesNotContain(SECRET, "My notebook");
 
     assertThat(copies(home).bringAll(stick).changed()).isEqualTo(1);
     assertThat(texts(home, notebook)).containsExactly(SECRET);
-    assertThat(home.store().notebooks().pictures().find(picture.id()).orElseThrow().bytes()).containsExactly(1, 2, 3);
+    assertThat(home.store().notebooks().pictures().find(picture.id()).orElseThrow().bytes())
+        .containsExactly(1, 2, 3);
     assertThat(copies(home).bringAll(stick).changed()).as("a second time").isZero();
 
     Note there = home.store().notebooks().notes().of(notebook).get(0);
@@ -125,7 +134,8 @@ class NotebookCopiesTest {
     write(studio, content("third, in the studio"));
     copy(studio, notebook);
     copies(home).bringAll(stick);
-    assertThat(texts(home, notebook)).containsExactly("first", "second, at home", "third, in the studio");
+    assertThat(texts(home, notebook))
+        .containsExactly("first", "second, at home", "third, in the studio");
   }
 
   @Test
@@ -166,7 +176,11 @@ class NotebookCopiesTest {
     try {
       assertThat(copies(home).bringAll(stick).notebooks()).as("byte " + at).isEmpty();
     } catch (VaultException expected) {
-      assertThat(expected).hasMessageContaining("");
+      assertThat(expected)
+          .isInstanceOfAny(
+              VaultException.Tampered.class,
+              VaultException.Truncated.class,
+              VaultException.Malformed.class);
     }
     assertThat(home.store().notebooks().names().find(notebook)).as("byte " + at).isEmpty();
   }
@@ -176,7 +190,11 @@ class NotebookCopiesTest {
     String notebook = write(studio, content(SECRET)).place().notebook();
     Path file = copy(studio, notebook);
     byte[] before = Files.readAllBytes(file);
-    neighbour.store().notebooks().names().keep(studio.store().notebooks().names().find(notebook).orElseThrow());
+    neighbour
+        .store()
+        .notebooks()
+        .names()
+        .keep(studio.store().notebooks().names().find(notebook).orElseThrow());
     assertThatThrownBy(() -> copy(neighbour, notebook)).isInstanceOf(NoteFault.class);
     assertThat(Files.readAllBytes(file)).isEqualTo(before);
   }

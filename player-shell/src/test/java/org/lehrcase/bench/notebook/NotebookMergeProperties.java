@@ -88,7 +88,8 @@ class NotebookMergeProperties {
     assertThat(NotebookMerge.merge(b, a)).as("seed " + seed).isEqualTo(ab);
     assertThat(NotebookMerge.merge(ab, b)).isEqualTo(ab);
     assertThat(NotebookMerge.merge(ab, ab)).isEqualTo(ab);
-    assertThat(NotebookMerge.merge(ab, c)).isEqualTo(NotebookMerge.merge(a, NotebookMerge.merge(b, c)));
+    assertThat(NotebookMerge.merge(ab, c))
+        .isEqualTo(NotebookMerge.merge(a, NotebookMerge.merge(b, c)));
   }
 
   @ParameterizedTest
@@ -97,8 +98,13 @@ class NotebookMergeProperties {
     List<Replica> laptops = history(seed);
     List<Note> merged = NotebookMerge.merge(laptops.get(0).notes, laptops.get(1).notes);
     for (Note mine : laptops.get(0).notes) {
-      boolean isThere = merged.stream().anyMatch(m -> m.body().equals(mine.body()) && m.stem().item().equals(mine.stem().item()));
-      boolean isReplaced = laptops.get(1).notes.stream().anyMatch(t -> t.stem().past().contains(mine.stem().version()));
+      boolean isThere =
+          merged.stream()
+              .anyMatch(
+                  m -> m.body().equals(mine.body()) && m.stem().item().equals(mine.stem().item()));
+      boolean isReplaced =
+          laptops.get(1).notes.stream()
+              .anyMatch(t -> t.stem().past().contains(mine.stem().version()));
       assertThat(isThere || isReplaced).as("seed " + seed + ", " + mine).isTrue();
     }
   }
@@ -111,7 +117,9 @@ class NotebookMergeProperties {
     List<Note> one = List.of(note(stem, name(random), false));
     List<Note> other = List.of(note(stem, name(random), false));
     List<Note> both = NotebookMerge.merge(one, other);
-    assertThat(both).extracting(Note::body).containsExactlyInAnyOrder(one.get(0).body(), other.get(0).body());
+    assertThat(both)
+        .extracting(Note::body)
+        .containsExactlyInAnyOrder(one.get(0).body(), other.get(0).body());
     assertThat(NotebookMerge.merge(other, one)).isEqualTo(both);
     assertThat(NotebookMerge.merge(both, other)).isEqualTo(both);
     assertThat(NotebookMerge.merge(both, one)).isEqualTo(both);
