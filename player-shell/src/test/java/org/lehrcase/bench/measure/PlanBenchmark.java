@@ -101,7 +101,7 @@ public final class PlanBenchmark {
     for (int i = 0; i < subjects; i++) {
       double row = (double) i / subjects;
       double x = 20 + random.nextDouble() * 1600;
-      double y = 20 + 900 * row;
+      double y = 20 + random.nextDouble() * 900;
       var one = new JsonObject();
       one.addProperty("name", "subject " + i);
       one.addProperty("depth", row * 4);
