@@ -3,6 +3,7 @@ package org.lehrcase.bench.store;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import org.lehrcase.bench.store.PieceTable.Follows;
 
 /**
@@ -43,6 +44,10 @@ public record Note(Stem stem, Place place, Kind kind, Body body, Times times) {
     /** Copies the list. */
     public Stem {
       past = List.copyOf(past);
+    }
+
+    static String fresh() {
+      return UUID.randomUUID().toString().replace("-", "");
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 /** What stood in an item before, for undoing; at most one state in half a minute. */
 final class NoteHistory {
   private static final long APART_MILLIS = 30_000;
+  private static final int MOST_BEFORE = 50;
   private static final String LAST = " item=? ORDER BY at_millis DESC, rowid DESC LIMIT ";
 
   private final Database database;
@@ -35,7 +36,7 @@ final class NoteHistory {
         "DELETE FROM note_before WHERE item=? AND rowid NOT IN"
             + " (SELECT rowid FROM note_before WHERE"
             + LAST
-            + NoteTable.MOST_BEFORE
+            + MOST_BEFORE
             + ")",
         item,
         item);

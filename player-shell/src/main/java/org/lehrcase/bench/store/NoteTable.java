@@ -6,7 +6,6 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.lehrcase.bench.store.Note.Body;
 import org.lehrcase.bench.store.Note.Kind;
@@ -25,9 +24,6 @@ import org.lehrcase.core.id.LessonId;
 public final class NoteTable {
   /** Most versions on one laptop. */
   public static final int MOST = 20_000;
-
-  /** Most states of one item that can be gone back to. */
-  public static final int MOST_BEFORE = 50;
 
   private static final String COLUMNS =
       "SELECT item, version, past, notebook, kind, edition, lesson, content, deleted,"
@@ -66,11 +62,11 @@ public final class NoteTable {
    */
   public Optional<Note> add(Place place, Kind kind, String content) throws StoreException {
     long now = clock.millis();
-    Stem stem = new Stem(fresh(), fresh(), List.of());
+    Stem stem = new Stem(Stem.fresh(), Stem.fresh(), List.of());
     Note note = new Note(stem, place, kind, new Body(content, false), new Times(now, now));
     return database.inTransaction(
         () -> {
-          if (count() >= MOST) {
+          if (database.first("SELECT count(*) FROM note", row -> row.getInt(1)).orElse(0) >= MOST) {
             return Optional.empty();
           }
           write(note, false);
@@ -122,7 +118,7 @@ public final class NoteTable {
       List<String> past = new ArrayList<>(stem.past());
       past.add(stem.version());
       database.run("DELETE FROM note WHERE item=? AND version=?", stem.item(), stem.version());
-      stem = new Stem(stem.item(), fresh(), past);
+      stem = new Stem(stem.item(), Stem.fresh(), past);
     }
     Times times = new Times(here.times().madeAtMillis(), clock.millis());
     Note next = new Note(stem, here.place(), here.kind(), body, times);
@@ -212,10 +208,6 @@ public final class NoteTable {
         .orElse(false);
   }
 
-  private int count() throws StoreException {
-    return database.first("SELECT count(*) FROM note", row -> row.getInt(1)).orElse(0);
-  }
-
   private void write(Note note, boolean sent) throws StoreException {
     Optional<Follows> follows = note.place().follows();
     database.run(
@@ -251,9 +243,5 @@ public final class NoteTable {
         Kind.valueOf(row.getString(5)),
         new Body(row.getString(8), row.getInt(9) == 1),
         new Times(row.getLong(10), row.getLong(11)));
-  }
-
-  private static String fresh() {
-    return UUID.randomUUID().toString().replace("-", "");
   }
 }
