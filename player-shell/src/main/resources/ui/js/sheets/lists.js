@@ -49,7 +49,7 @@ export function dams(block, unit) {
 }
 
 /** The shopping list; what is in the drawer is typed beside each line. */
-export function shopping(answer, rows, onOwn, own) {
+export function shopping(answer, onOwn, own) {
   const field = (line, name, label) => {
     const key = `${line.item}|${line.unit}`.toLowerCase();
     const input = el('input', { type: 'number', min: 0, step: 'any', 'aria-label': `${label}: ${line.item}`, value: (own[key] || {})[name] ?? '' });
@@ -57,10 +57,10 @@ export function shopping(answer, rows, onOwn, own) {
     return el('td', {}, input);
   };
   return el('table', { class: 'list' },
-    el('thead', {}, el('tr', {}, ['What', 'Needed', 'In the drawer', 'Price', 'To buy'].map((name) => el('th', { scope: 'col' }, name)))),
+    el('thead', {}, el('tr', {}, ['What', 'Needed', 'In the drawer', 'Packs of', 'Price', 'To buy', 'Cost'].map((name) => el('th', { scope: 'col' }, name)))),
     el('tbody', {}, answer.lines.map((line) => el('tr', {},
       el('th', { scope: 'row' }, line.item, line.itemNo ? ` no. ${line.itemNo}` : ''),
       cell(line.needed === null ? 'as needed' : `${line.needed} ${line.unit}`),
-      field(line, 'at_hand', 'In the drawer'), field(line, 'price', 'Price of one'),
-      cell(line.to_buy === null ? '' : `${line.to_buy} ${line.unit}`)))));
+      field(line, 'at_hand', 'In the drawer'), field(line, 'pack', 'Sold in packs of'), field(line, 'price', 'Price of a pack, or of one'),
+      cell(line.to_buy === null ? '' : `${line.to_buy} ${line.unit}`), cell(line.cost === null ? '' : String(line.cost))))));
 }

@@ -7,26 +7,31 @@ import { saveText } from '../save-text.js';
 import { permissionLine } from '../plan/permission.js';
 import { DEFAULTS, loadSettings } from '../settings.js';
 import { layOut } from '../template/lay-out.js';
+import { length } from '../units.js';
 import { PAPERS } from '../template/tiles.js';
 import { cutSheet, template } from './drawings.js';
-import { dams, notes, sheetTable, shopping } from './lists.js';
+import { dams, notes, sheetTable } from './lists.js';
+import { connectMyPiece, pieceOf } from './my-piece.js';
 import { connectPapers, cutQuestion } from './papers.js';
 import { planSize, readPlan, request, shownPlan, subjects } from './plan.js';
+import { loadDrawer, showShopping } from './shop.js';
 import { side } from './side.js';
 
 const SIDE = { min: 10, max: 3000 };
 const FIELDS = [
-  { name: 'width', label: 'Width, mm', ...SIDE }, { name: 'height', label: 'Height, mm', ...SIDE },
-  { name: 'sheets', label: 'Sheets', min: 1, max: 60, whole: true }, { name: 'thickness', label: 'One sheet, mm thick', min: 0.5, max: 25 },
-  { name: 'stockWidth', label: 'Stock width, mm', ...SIDE }, { name: 'stockHeight', label: 'Stock height, mm', ...SIDE },
+  { name: 'width', label: 'Width', kind: 'mm', ...SIDE }, { name: 'height', label: 'Height', kind: 'mm', ...SIDE },
+  { name: 'sheets', label: 'Sheets', min: 1, max: 60, whole: true }, { name: 'thickness', label: 'One sheet, thick', kind: 'mm', min: 0.5, max: 25 },
+  { name: 'stockWidth', label: 'Stock width', kind: 'mm', ...SIDE }, { name: 'stockHeight', label: 'Stock height', kind: 'mm', ...SIDE },
   { name: 'spare', label: 'Spare sheets', min: 0, max: 20, whole: true }, { name: 'pieces', label: 'Pieces (class)', min: 1, max: 100, whole: true },
-  { name: 'firings', label: 'Firings in all', min: 1, max: 60, whole: true },
+  { name: 'firings', label: 'Firings in all', min: 1, max: 600, whole: true },
+  { name: 'stripThick', label: 'Dam strips, thick', kind: 'mm', min: 5, max: 100 }, { name: 'stripHigh', label: 'Dam strips, high', kind: 'mm', min: 5, max: 300 },
+  { name: 'shelfWidth', label: 'Kiln shelf, width', kind: 'mm', ...SIDE, optional: true }, { name: 'shelfDepth', label: 'Kiln shelf, depth', kind: 'mm', ...SIDE, optional: true },
 ];
 const TYPING_MILLIS = 300;
 
 const state = {
-  plan: null, teacher: null, answer: null, pins: {}, rows: [], drawer: {}, unit: 'mm',
-  own: { width: 200, height: 150, sheets: 1, thickness: 3, stockWidth: 600, stockHeight: 500, spare: 1, pieces: 1, firings: 1, mirrored: false },
+  plan: null, teacher: null, answer: null, pins: {}, rows: [], drawer: {}, unit: 'mm', from: null, piece: null,
+  own: { width: 200, height: 150, sheets: 1, thickness: 3, stockWidth: 600, stockHeight: 500, spare: 1, pieces: 1, firings: 1, stripThick: 20, stripHigh: 40, shelfWidth: null, shelfDepth: null, mirrored: false },
 };
 
 const problemOf = (answer) => {
@@ -47,7 +52,7 @@ function fieldNodes() {
       clearTimeout(state.typing);
       state.typing = setTimeout(compute, TYPING_MILLIS);
     },
-  }, {}));
+  }, { lengthUnit: state.unit }));
 }
 
 function move(name, sheet) {
@@ -75,8 +80,16 @@ function draw() {
   byId('sheet-list').replaceChildren(sheetTable(answer, unit));
   byId('notes').replaceChildren(...notes(answer, Object.keys(state.pins).length > 0));
   byId('dams').replaceChildren(...dams(answer.block, unit));
+  lowDams();
   layOut(answer.sheet_list.map((entry) => template(entry, answer, shapes, own)), byId('paper-size').value);
   document.documentElement.dataset.shown = '';
+}
+
+/** Dams that are too low are said where their height is typed; the plan stays. */
+function lowDams() {
+  const least = state.answer.block.least_dam_mm;
+  const low = state.own.stripHigh < least - 1e-9;
+  byId('own-stripHigh-trouble').textContent = low ? `This pile needs dams of at least ${length(least, state.unit)}.` : '';
 }
 
 async function cut() {
@@ -88,27 +101,7 @@ async function cut() {
   ]));
 }
 
-async function shop() {
-  const { own, rows, drawer } = state;
-  if (!rows.length) {
-    byId('shop').replaceChildren(el('p', {}, 'This plan comes without a materials list.'));
-    return;
-  }
-  const answer = await post('api/sheets/supplies', {
-    pieces: own.pieces, sheets: own.sheets, sheet_mm: [own.width, own.height], firings: own.firings,
-    rows: rows.map((row) => ({ ...row, ...(drawer[`${row.item}|${row.unit}`.toLowerCase()] || {}) })),
-  });
-  if (answer.problem) {
-    byId('shop').replaceChildren(el('p', { class: 'notice care' }, answer.problem.message));
-    return;
-  }
-  const onOwn = (key, name, value) => {
-    drawer[key] = { ...(drawer[key] || {}), [name]: value };
-    shop().catch(fail);
-  };
-  const save = el('button', { type: 'button', on: { click: () => saveText(answer.text, 'Shopping list.txt') } }, 'Save what to buy');
-  byId('shop').replaceChildren(shopping(answer, rows, onOwn, drawer), el('p', {}, answer.cost > 0 ? `What has a price comes to ${answer.cost}.` : ''), save);
-}
+const shop = () => showShopping(state, fail);
 
 /** Asks anew; the plan that stands stays when the new one is impossible. */
 async function compute() {
@@ -136,6 +129,9 @@ async function take(plan) {
   const size = planSize(plan);
   Object.assign(state, { plan, teacher: null, pins: {}, from: null });
   Object.assign(state.own, { ...size, sheets: plan.sheets || 1, thickness: (plan.piece && plan.piece.thickness_mm) || 3, licence: plan.use || permissionLine(plan.permission) });
+  const [thick, high] = (plan.piece && plan.piece.strip_mm) || [20, 40];
+  const [shelfWidth, shelfDepth] = (plan.piece && plan.piece.shelf_mm) || [state.own.shelfWidth, state.own.shelfDepth];
+  Object.assign(state.own, { stripThick: thick, stripHigh: high, shelfWidth, shelfDepth });
   byId('plan-name').textContent = plan.name || '';
   byId('own-fields').replaceChildren(...fieldNodes());
   byId('work').hidden = false;
@@ -144,13 +140,18 @@ async function take(plan) {
   }
 }
 
-async function fromLesson(place) {
-  const query = { e: place.get('e') || '', l: place.get('l') };
+/** The lesson's materials, and the way back to it. */
+async function rowsOf(query) {
   const lesson = await get('api/lesson', query);
   byId('back').href = address('lesson.html', query);
   byId('back-words').textContent = lesson.lesson.title;
   state.rows = (lesson.materials || []).flatMap((list) => list.rows || [])
-    .map(({ item, amount, unit, per, itemNo }) => ({ item, amount, unit: unit || '', per, itemNo: itemNo || '' }));
+    .map(({ item, amount, unit, per, itemNo, where }) => ({ item, amount, unit: unit || '', per, itemNo: itemNo || '', where: where || '' }));
+  return lesson;
+}
+
+async function fromLesson(place) {
+  const lesson = await rowsOf({ e: place.get('e') || '', l: place.get('l') });
   const plans = collectPapers(lesson).filter((paper) => paper.role === 'LAYER_PLAN');
   const paper = plans.find((one) => one.id === place.get('a')) || plans[0];
   if (paper) {
@@ -173,6 +174,7 @@ function connect() {
     window.print();
   }));
   connectPapers(state);
+  connectMyPiece(state);
   byId('save-plan').addEventListener('click', () => {
     if (state.answer) {
       const kept = shownPlan(state);
@@ -198,11 +200,23 @@ async function start() {
   state.unit = (await loadSettings().catch(() => DEFAULTS)).lengthUnit;
   connect();
   const place = new URLSearchParams(window.location.search);
+  state.drawer = await loadDrawer();
+  const own = await pieceOf(place);
+  if (own && own.piece.lesson) {
+    await rowsOf({ e: own.piece.edition, l: own.piece.lesson }).catch(() => undefined); // the lesson's stick may not be in
+  }
+  if (own) {
+    state.piece = own.piece;
+    state.showPiece();
+  }
   if (place.get('p')) {
     const record = await get(`api/plans/${place.get('p')}`);
     byId('back').href = address('ui/plan.html', { p: record.id });
     byId('back-words').textContent = record.name;
     await take(record.plan);
+  } else if (own && own.plan) {
+    await take(own.plan);
+    state.from = own.piece.lesson ? { e: own.piece.edition, l: own.piece.lesson } : null;
   } else if (place.get('l')) {
     await fromLesson(place);
   } else {

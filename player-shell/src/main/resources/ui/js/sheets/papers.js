@@ -4,10 +4,11 @@ import { numberField } from '../fields.js';
 import { fetchMade } from '../kiln/papers.js';
 import { errorNotice } from '../notice.js';
 import { shownPlan } from './plan.js';
+import { supplyQuestion } from './shop.js';
 
 const KINDS = [
   ['ruler', 'Ruler page: print it first'], ['plan', 'The plan on one page'], ['templates', 'A template for every sheet'],
-  ['cut', 'Cut list'], ['dams', 'Stack and dams'], ['cards', 'A card for every sheet'],
+  ['cut', 'Cut list'], ['dams', 'Stack and dams'], ['cards', 'A card for every sheet'], ['shopping', 'Shopping list'],
 ];
 
 /** Every sheet of every piece, and the spare ones, from the stock. */
@@ -18,11 +19,12 @@ export const cutQuestion = (own) => ({
 
 /** What the bench is asked for a paper; `kinds` are the ticked ones if not given. */
 export function paperQuestion(state, kinds) {
-  const { own, ruler } = state;
+  const { own, ruler, rows } = state;
+  const forClass = byId('for-class').checked;
   return {
-    plan: shownPlan(state), cut: cutQuestion(own), from: state.from || {},
+    plan: shownPlan(state), cut: cutQuestion(own), from: state.from || {}, ...(rows.length ? { supplies: supplyQuestion(state) } : {}),
     paper: {
-      kinds, size: byId('paper-size').value === 'letter' ? 'Letter' : 'A4', mirrored: own.mirrored, length: state.unit,
+      kinds: [...(forClass ? ['class'] : []), ...kinds.filter((kind) => kind !== 'shopping' || rows.length)], copies: forClass ? own.pieces : 1, size: byId('paper-size').value === 'letter' ? 'Letter' : 'A4', mirrored: own.mirrored, length: state.unit,
       ...(ruler && ruler.advice === 'correct' ? { ruler_mm: ruler.read } : {}),
     },
   };
@@ -31,7 +33,7 @@ export function paperQuestion(state, kinds) {
 const ticked = () => Array.from(document.querySelectorAll('#paper-kinds input:checked')).map((box) => box.value);
 
 /** Makes a paper and hands it to the browser; says what became of it in `said`. */
-export async function savePaper(path, question, said) {
+export async function savePaper(path, question, said, words = 'The paper is among your downloads. Print it at 100 % (“actual size”) and lay a ruler on it.') {
   try {
     const made = await post(path, question);
     if (made.problem) {
@@ -39,7 +41,7 @@ export async function savePaper(path, question, said) {
       return;
     }
     fetchMade(made);
-    said.replaceChildren(el('p', { class: 'notice' }, 'The paper is among your downloads. Print it at 100 % (“actual size”) and lay a ruler on it.'));
+    said.replaceChildren(el('p', { class: 'notice' }, words));
   } catch (error) {
     said.replaceChildren(errorNotice(error));
   }

@@ -71,7 +71,11 @@ export function request(plan, own, pins, teacher) {
     ...plan,
     sheets: own.sheets,
     subjects: whole ? list.map((one, at) => ({ ...one, pin: undefined, planned_on: came[at] })) : list,
-    piece: { ...(plan.piece || {}), sheet_mm: [own.width, own.height], thickness_mm: own.thickness },
+    piece: {
+      ...(plan.piece || {}), sheet_mm: [own.width, own.height], thickness_mm: own.thickness,
+      strip_mm: [own.stripThick, own.stripHigh],
+      ...(own.shelfWidth && own.shelfDepth ? { shelf_mm: [own.shelfWidth, own.shelfDepth] } : {}),
+    },
   };
 }
 

@@ -1,3 +1,4 @@
+import { address } from '../api.js';
 import { button, byId, el, icon } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { several } from '../units.js';
@@ -20,6 +21,9 @@ function kilnLink(piece) {
   return el('a', { class: 'button bare', href: `kiln.html?${query}`, 'aria-label': `Kiln sheet of ${piece.name}` }, icon('firing'), 'Kiln sheet');
 }
 
+/** Sheets, firings, pictures and questions of a piece have a page of their own. */
+const pageLink = (piece) => el('a', { class: 'button', href: address('ui/piece.html', { piece: piece.id }), 'aria-label': `Sheets, firings and pictures of ${piece.name}` }, icon('image'), 'Its page');
+
 function stepsBehind(piece) {
   return piece.steps.length
     ? el('details', {}, el('summary', {}, `${several(piece.steps.length, 'step')} done`),
@@ -36,14 +40,14 @@ function activePiece(piece, tools) {
     name,
     el('div', { class: 'piece-row' },
       ...stepLine(piece, { onChange: tools.put, onFinish: (changed) => { tools.put(changed); tools.render(); }, fail: tools.fail }),
-      lessonLink(piece), kilnLink(piece)),
+      pageLink(piece), lessonLink(piece), kilnLink(piece)),
     stepsBehind(piece));
 }
 
 function finishedPieces(pieces, tools) {
   return pieces.length
     ? el('details', { class: 'finished' }, el('summary', {}, `${several(pieces.length, 'finished piece')}`),
-      el('ul', {}, pieces.map((piece) => el('li', {}, piece.name, ' ', button({
+      el('ul', {}, pieces.map((piece) => el('li', {}, piece.name, ' ', pageLink(piece), ' ', button({
         text: 'Take it up again', kind: 'bare', 'aria-label': `Take ${piece.name} up again`,
         onClick: () => takeUpPiece(piece).then((changed) => { tools.put(changed); tools.render(); }).catch(tools.fail),
       }), stepsBehind(piece)))))

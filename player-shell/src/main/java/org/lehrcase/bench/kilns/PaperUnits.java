@@ -44,6 +44,11 @@ public record PaperUnits(TemperatureUnit temperature, boolean inches) {
     return new Units(temperature, inches);
   }
 
+  /** Returns a temperature with its unit. */
+  public String celsius(double celsius) {
+    return Figure.celsius(celsius).in(units());
+  }
+
   /**
    * Returns a length with its unit.
    *

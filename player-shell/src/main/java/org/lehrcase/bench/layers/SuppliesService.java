@@ -4,6 +4,7 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -37,7 +38,8 @@ public final class SuppliesService {
       rows.add(row);
       own.put(ShoppingList.key(row), own(item));
     }
-    return written(ShoppingList.of(rows, facts(request), own));
+    PieceFacts facts = facts(request);
+    return written(ShoppingList.of(rows, facts, own), facts.pieces());
   }
 
   private static PieceFacts facts(Fields request) throws FieldTrouble {
@@ -67,7 +69,7 @@ public final class SuppliesService {
         item.text("unit").orElse(""),
         AmountPer.ofWord(item.text("per").orElse("")).orElse(AmountPer.PIECE),
         item.text("itemNo").orElse(""),
-        "",
+        item.text("where").orElse(""),
         "");
   }
 
@@ -84,13 +86,14 @@ public final class SuppliesService {
         price);
   }
 
-  private static JsonObject written(ShoppingList list) {
+  private static JsonObject written(ShoppingList list, int pieces) {
     var lines = new JsonArray();
     for (ShoppingList.Line line : list.lines()) {
       var one = new JsonObject();
       one.addProperty("item", line.row().item());
       one.addProperty("unit", line.row().unit());
       one.addProperty("itemNo", line.row().itemNo());
+      one.addProperty("where", line.row().where());
       add(one, "needed", line.needed());
       add(one, "to_buy", line.toBuy());
       add(one, "cost", line.cost());
@@ -98,7 +101,13 @@ public final class SuppliesService {
     }
     var json = new JsonObject();
     json.add("lines", lines);
+    json.addProperty("pieces", pieces);
     json.addProperty("cost", list.cost());
+    BigDecimal each = list.cost().divide(BigDecimal.valueOf(pieces), 2, RoundingMode.HALF_UP);
+    json.addProperty("cost_per_piece", each);
+    var unpriced = new JsonArray();
+    list.unpriced().forEach(unpriced::add);
+    json.add("unpriced", unpriced);
     json.addProperty("text", list.text());
     return json;
   }

@@ -20,7 +20,8 @@ final class Migrations {
           "0005_notebook.sql",
           "0010_given_back.sql",
           "0011_closing.sql",
-          "0012_plans.sql");
+          "0012_plans.sql",
+          "0013_following.sql");
   private static final int MAX_STEP_BYTES = 1 << 16;
 
   private Migrations() {}

@@ -26,6 +26,8 @@ public final class StudyStore implements Closeable {
   private final PositionTable positions;
   private final SettingTable settings;
   private final PieceTable pieces;
+  private final PieceFollowTable following;
+  private final SupplyTable supplies;
   private final CorrectionTable corrections;
   private final OwnFiguresTable ownFigures;
   private final FiringLogTable firings;
@@ -47,6 +49,8 @@ public final class StudyStore implements Closeable {
     this.positions = new PositionTable(database, clock);
     this.settings = new SettingTable(database);
     this.pieces = new PieceTable(database, clock);
+    this.following = new PieceFollowTable(database, clock);
+    this.supplies = new SupplyTable(database, clock);
     this.corrections = new CorrectionTable(database, clock);
     this.ownFigures = new OwnFiguresTable(database, clock);
     this.firings = new FiringLogTable(database, clock);
@@ -180,6 +184,24 @@ public final class StudyStore implements Closeable {
    */
   public PieceTable pieces() {
     return pieces;
+  }
+
+  /**
+   * Returns plans, sheets and pictures of the pieces.
+   *
+   * @return the tables
+   */
+  public PieceFollowTable following() {
+    return following;
+  }
+
+  /**
+   * Returns what is in the drawer.
+   *
+   * @return the table
+   */
+  public SupplyTable supplies() {
+    return supplies;
   }
 
   /**

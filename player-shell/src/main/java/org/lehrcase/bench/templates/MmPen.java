@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.lehrcase.bench.printing.PaperPen;
 import org.lehrcase.core.layers.outline.Point;
 import org.lehrcase.core.layers.paper.Paper;
@@ -163,6 +164,16 @@ final class MmPen {
     words.grey(0);
     float next = words.paragraph(at(xMm, yMm, sizeMm), (float) Paper.points(widthMm), text);
     return yMm + (next / Paper.points(1) - frame.yMm() - frame.ky() * yMm) / frame.ky();
+  }
+
+  /** Puts a picture into a square, as large as fits, at its upper left; returns its height. */
+  double image(PDImageXObject image, double left, double top, double sideMm) throws IOException {
+    double scale = sideMm / Math.max(image.getWidth(), image.getHeight());
+    double wide = image.getWidth() * scale;
+    double high = image.getHeight() * scale;
+    float width = (float) Paper.points(wide);
+    out.drawImage(image, x(left), y(top + high), width, (float) Paper.points(high));
+    return high;
   }
 
   double widthMm(String text, double sizeMm) throws IOException {

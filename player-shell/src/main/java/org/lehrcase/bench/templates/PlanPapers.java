@@ -11,7 +11,12 @@ import org.lehrcase.bench.printing.PaperBook;
 /** Makes the papers of a plan as one PDF. */
 public final class PlanPapers {
   private static final List<String> KINDS =
-      List.of("ruler", "plan", "templates", "cut", "dams", "cards");
+      List.of("ruler", "plan", "templates", "cut", "dams", "cards", "shopping", "class");
+
+  /** A printer's tray holds less; a class of more prints one set and copies it. */
+  private static final int MOST_PAGES = 600;
+
+  private static final int LARGEST_CLASS = 60;
 
   private PlanPapers() {}
 
@@ -38,10 +43,16 @@ public final class PlanPapers {
     }
     PiecePlan plan = PiecePlan.of(request.getAsJsonObject("plan"));
     String name = kinds.size() == 1 ? plan.name() + ", " + kinds.get(0) : plan.name();
-    return pdf(name, wish, pages -> fill(new Filling(plan, kinds, request), pages));
+    int copies = copies(asked);
+    return pdf(name, wish, pages -> fill(new Filling(plan, kinds, request, copies), pages));
   }
 
-  private record Filling(PiecePlan plan, List<String> kinds, JsonObject request) {}
+  private record Filling(PiecePlan plan, List<String> kinds, JsonObject request, int copies) {}
+
+  private static int copies(Fields asked) throws FieldTrouble {
+    Fields paper = asked.object("paper").orElse(new Fields(new JsonObject(), "paper."));
+    return (int) paper.number("copies", 1, 1, LARGEST_CLASS);
+  }
 
   /** Draws pages. */
   interface Drawing {
@@ -71,18 +82,45 @@ public final class PlanPapers {
       switch (kind) {
         case "ruler" -> RulerPage.add(pages);
         case "plan" -> new PlanPage(wish.plan(), pages).add();
-        case "templates" -> new SheetTemplates(wish.plan(), pages).all();
+        case "templates" -> templates(wish, pages);
         case "dams" -> new DamPage(wish.plan(), pages).add();
-        case "cards" -> new CardPages(wish.plan(), pages).all();
-        default -> CutPages.add(cut(wish.request()), pages);
+        case "cards" -> cards(wish, pages);
+        case "shopping" -> ShoppingPages.add(part(wish.request(), "supplies"), pages);
+        case "class" -> ClassPage.add(wish.plan(), wish.copies(), pages);
+        default -> CutPages.add(part(wish.request(), "cut"), pages);
       }
     }
   }
 
-  private static JsonObject cut(JsonObject request) throws FieldTrouble {
-    if (new Fields(request, "").object("cut").isEmpty()) {
-      throw new FieldTrouble("cut", "is missing: which stock is cut?");
+  /** A set for each student, one after the other. */
+  private static void templates(Filling wish, Pages pages) throws FieldTrouble, IOException {
+    var one = new SheetTemplates(wish.plan(), pages);
+    int count = one.tiling().pages() * wish.plan().sheets().size() * wish.copies();
+    if (count > MOST_PAGES) {
+      throw new FieldTrouble(
+          "paper.copies",
+          "makes "
+              + count
+              + " pages of templates, more than "
+              + MOST_PAGES
+              + ": save one set and"
+              + " copy it");
     }
-    return request.getAsJsonObject("cut");
+    for (int copy = 0; copy < wish.copies(); copy++) {
+      one.all();
+    }
+  }
+
+  private static void cards(Filling wish, Pages pages) throws IOException {
+    for (int copy = 0; copy < wish.copies(); copy++) {
+      new CardPages(wish.plan(), pages).all();
+    }
+  }
+
+  private static JsonObject part(JsonObject request, String name) throws FieldTrouble {
+    if (new Fields(request, "").object(name).isEmpty()) {
+      throw new FieldTrouble(name, "is missing");
+    }
+    return request.getAsJsonObject(name);
   }
 }

@@ -58,6 +58,7 @@ public final class BenchRooms implements AutoCloseable {
         });
     new StudyQuestions(bench).addTo(api);
     new PieceQuestions(bench.store().pieces()).addTo(api);
+    new PieceFollowQuestions(bench.store()).addTo(api);
     new NoteQuestions(bench.store().notebooks()).addTo(api);
     new TimerQuestions(bench.store().notebooks().timers(), Clock.systemUTC()).addTo(api);
     MadePapers papers = new MadePapers();
@@ -84,6 +85,8 @@ public final class BenchRooms implements AutoCloseable {
     new SheetPapers(bench, papers).addTo(api);
     new PlanQuestions(bench.store(), papers).addTo(api);
     new PictureQuestions(bench.store()).addTo(api);
+    new SupplyQuestions(bench.store().supplies()).addTo(api);
+    new SlipQuestions(bench, papers, clock).addTo(api);
     new KilnPapers(papers, clock).addTo(api);
     new OwnFigureQuestions(bench.store().ownFigures()).addTo(api);
     new FiringLogQuestions(bench.store(), papers, clock).addTo(api);

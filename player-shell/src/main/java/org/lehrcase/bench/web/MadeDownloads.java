@@ -3,6 +3,7 @@ package org.lehrcase.bench.web;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.lehrcase.bench.kilns.MadePapers;
@@ -17,6 +18,7 @@ final class MadeDownloads implements Downloads {
   private static final String MADE = "made/";
   private static final String PHOTO = "photo/";
   private static final String PICTURE = "picture/";
+  private static final String PIECE_PHOTO = "piece-photo/";
   private static final int ID_BYTES = 16;
 
   private final MadePapers papers;
@@ -39,15 +41,22 @@ final class MadeDownloads implements Downloads {
       send(response, callback, made);
     } else if (name.startsWith(PHOTO)) {
       String id = StudyQuestions.hex(name.substring(PHOTO.length()), ID_BYTES);
-      byte[] picture = store.firingPhotos().picture(id).orElseThrow(MadeDownloads::gone);
-      send(response, callback, new Made("", PictureType.of(picture).orElse(""), picture));
+      picture(store.firingPhotos().picture(id), response, callback);
     } else if (name.startsWith(PICTURE)) {
       String id = StudyQuestions.hex(name.substring(PICTURE.length()), ID_BYTES);
-      byte[] picture = store.ownPictures().jpeg(id).orElseThrow(MadeDownloads::gone);
-      send(response, callback, new Made("", "image/jpeg", picture));
+      picture(store.ownPictures().jpeg(id), response, callback);
+    } else if (name.startsWith(PIECE_PHOTO)) {
+      String id = StudyQuestions.hex(name.substring(PIECE_PHOTO.length()), ID_BYTES);
+      picture(store.following().picture(id), response, callback);
     } else {
       others.answer(name, response, callback);
     }
+  }
+
+  private static void picture(Optional<byte[]> found, Response response, Callback callback)
+      throws Trouble {
+    byte[] picture = found.orElseThrow(MadeDownloads::gone);
+    send(response, callback, new Made("", PictureType.of(picture).orElse(""), picture));
   }
 
   private static void send(Response response, Callback callback, Made made) {

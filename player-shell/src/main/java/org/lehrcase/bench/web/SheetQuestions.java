@@ -5,19 +5,17 @@ import com.google.gson.JsonObject;
 import java.io.IOException;
 import org.lehrcase.bench.layers.CutService;
 import org.lehrcase.bench.layers.LayersService;
-import org.lehrcase.bench.layers.SuppliesService;
 import org.lehrcase.bench.plans.PlanShape;
 import org.lehrcase.bench.trouble.Trouble;
 
 /**
- * What the page of the student's sheets asks: plans, cut lists, shopping lists. Nothing is stored;
- * a field that cannot be used is answered as {@code problem}.
+ * What the page of the student's sheets asks: plans and cut lists. Nothing is stored; a field that
+ * cannot be used is answered as {@code problem}.
  */
 final class SheetQuestions {
   void addTo(JsonApi api) {
     api.on("POST sheets/plan", this::plan);
     api.on("POST sheets/cut", this::cut);
-    api.on("POST sheets/supplies", this::supplies);
   }
 
   private JsonElement plan(Ask ask) throws Trouble, IOException {
@@ -33,9 +31,5 @@ final class SheetQuestions {
   private JsonElement cut(Ask ask) throws Trouble, IOException {
     String json = ask.json().toString();
     return KilnQuestions.inFields(() -> CutService.answer(json).json());
-  }
-
-  private JsonElement supplies(Ask ask) throws Trouble, IOException {
-    return KilnQuestions.inFields(() -> SuppliesService.answer(ask.json()));
   }
 }
