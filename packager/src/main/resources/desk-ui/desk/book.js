@@ -4,7 +4,7 @@ import { choice } from './forms.js';
 import { goodNotice, guarded } from './notice.js';
 import { saveText } from '../js/save-text.js';
 
-const KINDS = ['licensed', 'gifted', 'reissued', 'sent', 'answered', 'retired', 'given back', 'packed', 'keys', 'stick', 'corrected', 'refunded', 'blocked',
+const KINDS = ['licensed', 'gifted', 'reissued', 'sent', 'answered', 'retired', 'given back', 'granted', 'policy', 'packed', 'keys', 'stick', 'corrected', 'refunded', 'blocked',
   'unblocked', 'places', 'renamed', 'person', 'facts', 'erased', 'undone', 'backup', 'passphrase', 'opened', 'rebuilt', 'closed'];
 
 function table(events) {

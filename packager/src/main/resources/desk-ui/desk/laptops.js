@@ -1,5 +1,7 @@
+import { get, post } from '../js/api.js';
 import { button, el } from '../js/dom.js';
 import { several } from '../js/units.js';
+import { field, form } from './forms.js';
 import { goodNotice, guarded } from './notice.js';
 import { sendBytes } from './send.js';
 import { resultItem } from './result.js';
@@ -56,6 +58,21 @@ async function takeAll(files, list, summary, context) {
   summary.replaceChildren(goodNotice(`${said.join(', ')}.`));
 }
 
+/** How many replacements a year need no question. */
+function policyForm() {
+  const out = el('div', { 'aria-live': 'polite' });
+  const number = field('Replaced laptops a year and license that get their letter without asking you',
+    { name: 'perYear', type: 'number', min: 0, max: 99, required: true }, 'More wait for you under Waiting. 0 asks every time.');
+  get('api/policy').then((policy) => { number.querySelector('input').value = policy.perYear; }).catch(() => undefined);
+  return el('details', { class: 'sheet', id: 'policy' }, el('summary', {}, 'When a card names the laptop that it replaces'),
+    form({}, async (typed) => {
+      const kept = await guarded(out, () => post('api/policy', typed));
+      if (kept) {
+        out.replaceChildren(goodNotice(`Granted without asking: ${kept.perYear} a year. It stands in the book.`));
+      }
+    }, number, el('p', {}, el('button', { type: 'submit' }, 'Keep')), out));
+}
+
 /** Laptops: whatever buyers send becomes letters. */
 export function laptopRoom(place, context) {
   const list = el('ol', { class: 'letters', id: 'letters', reversed: true });
@@ -73,5 +90,5 @@ export function laptopRoom(place, context) {
         }
       },
     }))),
-    summary, list);
+    summary, list, policyForm());
 }

@@ -131,11 +131,35 @@ public final class Answering {
                           Refusal.UNKNOWN_PLACE,
                           "This license has no place " + named.get().hex() + "."));
       if (place.living()) {
+        if (wish.replaces().isEmpty()) {
+          requireGranted(license);
+        }
         return List.of(retire(license, place));
       }
     }
     requireRoom(license);
     return List.of();
+  }
+
+  /** A place that the teacher names herself is granted by that. */
+  private void requireGranted(LicenseEntry license) throws IOException, RefusedException {
+    Replacements policy = new Replacements(book);
+    int before = policy.inTheLastYear(license.id());
+    if (before >= policy.perYear()) {
+      throw refused(
+          Refusal.ASK_FIRST,
+          "This laptop would replace another one. "
+              + before
+              + " of this license were replaced in the last year, and "
+              + policy.perYear()
+              + " a year are granted without asking. If it is right, name the laptop that is gone"
+              + " and write the letter.");
+    }
+    book.events()
+        .add(
+            "granted",
+            license.id().hex(),
+            "replacement " + (before + 1) + " of " + policy.perYear() + " a year, without asking");
   }
 
   private PlaceId retire(LicenseEntry license, Place place) throws IOException, RefusedException {

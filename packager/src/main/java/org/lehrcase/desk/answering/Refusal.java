@@ -2,6 +2,8 @@ package org.lehrcase.desk.answering;
 
 /** Why the desk does not do what it was asked. */
 public enum Refusal {
+  /** More laptops were replaced this year than are granted without asking. */
+  ASK_FIRST,
   /** The file holds no laptop card, or more than one. */
   NOT_A_CARD,
   /** The card was damaged or changed on its way. */

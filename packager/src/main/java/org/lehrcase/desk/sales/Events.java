@@ -108,6 +108,26 @@ public final class Events {
   }
 
   /**
+   * Counts events of a kind with one detail.
+   *
+   * @param kind the kind
+   * @param detail the whole detail
+   * @param from ISO day or instant from which they count
+   * @return how many
+   * @throws SalesException if the book cannot be read
+   */
+  public int count(String kind, String detail, String from) throws SalesException {
+    return database
+        .row(
+            "SELECT count(*) FROM event WHERE kind = ? AND detail = ? AND at >= ?",
+            row -> row.getInt(1),
+            kind,
+            detail,
+            from)
+        .orElse(0);
+  }
+
+  /**
    * Lists all events.
    *
    * @return oldest first

@@ -21,6 +21,7 @@ import org.lehrcase.desk.answering.Inbox;
 import org.lehrcase.desk.answering.LicenseSearch;
 import org.lehrcase.desk.answering.Mail;
 import org.lehrcase.desk.answering.RefusedException;
+import org.lehrcase.desk.answering.Replacements;
 import org.lehrcase.desk.helping.HelpAnswer;
 import org.lehrcase.desk.home.DeskKeys;
 import org.lehrcase.desk.sales.LicenseEntry;
@@ -36,6 +37,16 @@ final class LaptopQuestions {
 
   void addTo(JsonApi api) {
     api.on("POST laptops", desk.keyed(this::take));
+    api.on("GET policy", desk.keyed((ask, keys) -> policy()));
+    api.on(
+        "POST policy",
+        desk.keyed(
+            (ask, keys) -> {
+              int most = Replacements.MOST_PER_YEAR;
+              new Replacements(desk.book())
+                  .setPerYear(Answers.number(ask.json(), "perYear", 0, most));
+              return policy();
+            }));
     api.on("GET waiting", desk.keyed((ask, keys) -> waiting()));
     api.onEach("POST waiting/*/answer", desk.keyedEach(this::answer));
     api.onEach(
@@ -46,6 +57,12 @@ final class LaptopQuestions {
               desk.book().waiting().settle(item(id).id());
               return new JsonObject();
             }));
+  }
+
+  private JsonElement policy() throws IOException {
+    JsonObject answer = new JsonObject();
+    answer.addProperty("perYear", new Replacements(desk.book()).perYear());
+    return answer;
   }
 
   private JsonElement take(Ask ask, DeskKeys keys) throws Trouble, IOException {

@@ -23,6 +23,8 @@ class DeskStrangerWireTest {
     "GET api/jobs/j1",
     "POST api/jobs/j1/stop",
     "POST api/laptops",
+    "GET api/policy",
+    "POST api/policy",
     "GET api/corrections?folder=x",
     "POST api/corrections/preview",
     "POST api/corrections/sign",
