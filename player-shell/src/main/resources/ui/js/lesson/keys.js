@@ -35,6 +35,7 @@ export const KEYS = [
   { keys: ['t', 'T'], shown: 'T', text: 'timer of this moment, or five minutes; stop what rings', run: (s) => ACTS.find((act) => act.id === 'timer').run(s) },
   { keys: ['j', 'J'], shown: 'J', text: 'write a note at this picture', run: (s) => noteHere(s) },
   { keys: ['m', 'M'], shown: 'M', text: 'menu', run: () => follow('menu-button') },
+  { keys: [], shown: '/', text: 'find', run: () => undefined },
   { keys: ['?'], shown: '?', text: 'these keys', run: () => showKeys() },
 ];
 

@@ -27,13 +27,15 @@ import { connectMenu } from './menu.js';
 import { connectTitle } from './title.js';
 import { connectPiece } from './piece.js';
 import { connectCorrections } from './corrections.js';
+import { connectFind } from '../find/find.js';
+import { goToFind, openedAt } from './spot.js';
 
 /** First state of a lesson; everything the controls show is derived from it. */
 const INITIAL = {
   lesson: null, papers: [], moments: [], settings: DEFAULTS,
   time: 0, duration: 0, paused: true, speed: 1, muted: false, seeking: false,
   loop: NONE, frame: USUAL_FRAME_SECONDS, notes: [], wet: false, fresh: null, lastPaper: null,
-  paperId: null, paperPage: 1, held: false,
+  paperId: null, paperPage: 1, paperRow: null, held: false,
 };
 
 const settingsEffects = {
@@ -63,10 +65,12 @@ async function bringNotes(store) {
 }
 
 function begin(store, lesson, settings) {
+  const papers = collectPapers(lesson);
   store.commit({
+    ...openedAt(place, lesson, papers),
     lesson,
     settings,
-    papers: [...collectPapers(lesson), NOTES_PAPER],
+    papers: [...papers, NOTES_PAPER],
     moments: tidyMoments(lesson.moments),
     speed: Number(settings.speed) || 1,
   });
@@ -90,6 +94,7 @@ function begin(store, lesson, settings) {
   connectMenu(store);
   connectTimers();
   bringNotes(store);
+  connectFind((find) => goToFind(store, find));
 }
 
 async function start() {

@@ -7,17 +7,18 @@ import { momentAt } from './moments.js';
 import { isOwn, kindWords, paperFor, signOf } from './papers.js';
 import { showPaper } from './paper-views.js';
 import { noteCorrections } from './corrections.js';
+import { showRow } from './paper-row.js';
 
 /** One paper lies open; it turns with the picture unless it is held. */
 export const paperEffects = {
   /** What is the student's own stays open; a paper of the course turns again afterwards. */
   open: ({ detail, state, commit }) => commit({
-    paperId: detail.id, paperPage: detail.page || 1, held: isOwn(detail.id) || (state.held && !isOwn(state.paperId)),
+    paperId: detail.id, paperPage: detail.page || 1, paperRow: null, held: isOwn(detail.id) || (state.held && !isOwn(state.paperId)),
   }),
   openMoment: ({ detail, state, commit }) => {
     const paper = paperFor(detail, state.papers);
     if (paper) {
-      commit({ paperId: paper.id, paperPage: detail.page || 1 });
+      commit({ paperId: paper.id, paperPage: detail.page || 1, paperRow: null });
     }
   },
   turn: ({ detail, state, commit }) => commit({ paperPage: Math.max(1, state.paperPage + detail) }),
@@ -78,6 +79,12 @@ function connectBody(store) {
   let view = null;
   let shown = null;
   const noteLast = (page) => !isOwn(shown) && store.commit({ lastPaper: { id: shown, page, pages: view.pages } });
+  const rowTo = (wanted) => {
+    const { papers, paperId } = store.getState();
+    if (view && shown === paperId) {
+      showRow(body, papers.find((paper) => paper.id === shown), wanted?.row);
+    }
+  };
   const turnTo = (page) => {
     if (view && view.pages) {
       const inside = Math.min(view.pages, Math.max(1, page));
@@ -115,9 +122,11 @@ function connectBody(store) {
     view = opened;
     foot(store, paper, view);
     turnTo(store.getState().paperPage);
+    rowTo(store.getState().paperRow);
   };
   store.watch((state) => state.paperId, open);
   store.watch((state) => state.paperPage, turnTo);
+  store.watch((state) => state.paperRow, rowTo);
 }
 
 /** The open paper beside the picture. */

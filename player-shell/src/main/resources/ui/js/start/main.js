@@ -17,6 +17,7 @@ import { mergeList } from './merge.js';
 import { stickList } from './sticks.js';
 import { renderAbout } from './about.js';
 import { connectPieces } from './pieces.js';
+import { connectFind } from '../find/find.js';
 
 /** The bench measures films a few at a time; the page asks again for the rest. */
 const MEASURE_MILLIS = 1000;
@@ -81,6 +82,7 @@ function start() {
     lookAtSticks();
   });
   connectPieces(byId('pieces'));
+  connectFind();
   store.watch((state) => state.bench, render);
   store.watch((state) => state.trouble, (trouble) => {
     byId('trouble').replaceChildren(...(trouble ? [errorNotice(trouble)] : []));

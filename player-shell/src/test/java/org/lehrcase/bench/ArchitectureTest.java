@@ -29,12 +29,12 @@ class ArchitectureTest {
           .haveNameMatching(".*\\.(RootSecret|MasterKey|ThresholdShares|PassphraseBox)");
 
   @ArchTest
-  static final ArchRule ONLY_THE_STORE_SPEAKS_SQL =
+  static final ArchRule ONLY_THE_STORE_AND_THE_SEARCH_SPEAK_SQL =
       noClasses()
           .that()
           .resideInAPackage("org.lehrcase.bench..")
           .and()
-          .resideOutsideOfPackage("..bench.store..")
+          .resideOutsideOfPackages("..bench.store..", "..bench.find..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("java.sql..");

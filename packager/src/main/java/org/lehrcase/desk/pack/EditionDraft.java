@@ -14,6 +14,8 @@ import org.lehrcase.core.edition.PartEntry;
 import org.lehrcase.core.id.AssetId;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.desk.author.SourceCourse;
+import org.lehrcase.desk.find.PackedLesson;
+import org.lehrcase.desk.find.PackedLesson.PackedFile;
 import org.lehrcase.desk.pack.PackPlan.PlannedFile;
 import org.lehrcase.desk.pack.PackPlan.PlannedLesson;
 import org.lehrcase.desk.pack.PackPlan.PlannedPart;
@@ -43,6 +45,25 @@ final class EditionDraft {
 
   List<PartEntry> parts() {
     return parts;
+  }
+
+  /** Adds a part that no lesson names. */
+  void share(PartEntry part) {
+    parts.add(part);
+  }
+
+  /** Returns the lessons with the files that they are packed from. */
+  List<PackedLesson> packedLessons() {
+    List<PackedLesson> packed = new ArrayList<>();
+    for (int i = 0; i < lessons.size(); i++) {
+      List<PackedFile> files = new ArrayList<>();
+      List<PlannedFile> planned = plan.lessons().get(i).files();
+      for (int j = 0; j < planned.size(); j++) {
+        files.add(new PackedFile(lessons.get(i).assets().get(j), planned.get(j).source()));
+      }
+      packed.add(new PackedLesson(lessons.get(i), files));
+    }
+    return packed;
   }
 
   List<Lesson> openLessons() {

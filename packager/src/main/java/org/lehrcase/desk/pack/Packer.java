@@ -192,6 +192,7 @@ public final class Packer {
             course.title(),
             home.book().today(),
             job.target().toString());
+    new SearchSeal(keys, disk, random).write(job.staging(), entry, draft).ifPresent(draft::share);
     return home.book()
         .<FrontPage, IOException>together(
             () -> { // nobody buys between the rows of its keys file and its entry

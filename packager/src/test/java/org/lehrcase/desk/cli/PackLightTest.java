@@ -84,6 +84,13 @@ class PackLightTest {
     return sealed;
   }
 
+  /** Those that lessons name: the search part is made anew for each edition. */
+  private static Map<String, Long> lessons(Path edition) throws IOException {
+    Map<String, Long> named = sealed(edition);
+    named.keySet().removeAll(sealed(edition.resolve("000")).keySet());
+    return named;
+  }
+
   @Test
   void aLightCopyIsPackedBesideItsFilm() throws Exception {
     CommandRun run = light();
@@ -126,7 +133,7 @@ class PackLightTest {
     CommandRun second = light();
     assertThat(second.out()).contains("new: 02 Far water/far.light.mp4");
     assertThat(sealed(Path.of(second.value("folder"))))
-        .containsAllEntriesOf(sealed(Path.of(first.value("folder"))));
+        .containsAllEntriesOf(lessons(Path.of(first.value("folder"))));
     CommandRun third = pack();
     assertThat(third.err()).contains("pack with --light to keep them");
     assertThat(third.out()).contains("removed: far.light.mp4");

@@ -131,7 +131,7 @@ class PackerTest {
         before.entrySet().stream()
             .filter(e -> after.containsKey(e.getKey()))
             .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-    assertThat(before).hasSize(kept.size() + 1);
+    assertThat(before).as("without the changed note and the search part").hasSize(kept.size() + 2);
     assertThat(after).containsAllEntriesOf(kept);
     OpenedEdition one = run.opened(first.folder());
     OpenedEdition two = run.opened(second.folder());
@@ -238,7 +238,11 @@ class PackerTest {
     Path changes = second.changes().orElseThrow();
     assertThat(changes).isEqualTo(folder.resolve("mail/brush-2-changes"));
     assertThat(run.isWhole(changes)).isFalse();
-    assertThat(PackRun.files(changes).keySet().stream().filter(f -> f.startsWith("00"))).hasSize(1);
+    assertThat(PackRun.files(changes).keySet().stream().filter(f -> f.startsWith("00")))
+        .as("the note, and the search part in the folder of what is shared")
+        .satisfiesExactlyInAnyOrder(
+            note -> assertThat(note).startsWith("003/"),
+            search -> assertThat(search).startsWith("000/"));
     EditionFolder merged =
         EditionFolder.open(changes, TrustedRoots.firstMeeting()).alsoIn(List.of(first.folder()));
     assertThat(org.lehrcase.core.edition.EditionCheck.glance(merged).isWhole()).isTrue();

@@ -39,7 +39,20 @@ public final class EditionTable {
       Octets root,
       String title,
       int restores,
-      int number) {}
+      int number) {
+
+    /**
+     * Says whether this edition takes the place of another: a newer one of the same series.
+     *
+     * @param older the other edition
+     * @return whether it is newer and of the same teacher and series
+     */
+    public boolean replaces(KnownEdition older) {
+      boolean later =
+          restores != older.restores ? restores > older.restores : number > older.number;
+      return later && series.equals(older.series) && root.equals(older.root);
+    }
+  }
 
   /**
    * Works on an open database.

@@ -4,9 +4,14 @@ import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import org.lehrcase.bench.courses.CourseFile;
 import org.lehrcase.bench.courses.Courses;
+import org.lehrcase.bench.find.CorrectionPassages;
+import org.lehrcase.bench.find.FindSource;
+import org.lehrcase.bench.find.Finder;
+import org.lehrcase.bench.find.NotePassages;
 import org.lehrcase.bench.help.HelpSlips;
 import org.lehrcase.bench.home.Bench;
 import org.lehrcase.bench.kilns.FiringWarmup;
@@ -20,10 +25,12 @@ import org.lehrcase.core.id.EditionId;
 public final class BenchRooms implements AutoCloseable {
   private final BenchServer server;
   private final Jobs jobs;
+  private final Finder finder;
 
-  private BenchRooms(BenchServer server, Jobs jobs) {
+  private BenchRooms(BenchServer server, Jobs jobs, Finder finder) {
     this.server = server;
     this.jobs = jobs;
+    this.finder = finder;
   }
 
   /**
@@ -70,11 +77,19 @@ public final class BenchRooms implements AutoCloseable {
     new MergeQuestions(bench, jobs).addTo(api);
     new MoveQuestions(bench).addTo(api);
     new GiveBackQuestions(bench).addTo(api);
+    Finder finder = finder(bench);
+    new FindQuestions(finder).addTo(api);
     HelpSlips slips = new HelpSlips(bench, service.version());
     new HelpQuestions(slips, Clock.systemDefaultZone()).addTo(api);
     MediaHandler media = new MediaHandler(new CourseMedia(bench.courses()));
     Router.Rooms rooms = new Router.Rooms(api, media, downloads(bench, papers));
-    return new BenchRooms(BenchServer.start(service.port(), random, rooms), jobs);
+    return new BenchRooms(BenchServer.start(service.port(), random, rooms), jobs, finder);
+  }
+
+  private static Finder finder(Bench bench) {
+    FindSource corrections = new CorrectionPassages(bench.courses().corrections());
+    FindSource notes = new NotePassages(bench.store().notebooks());
+    return new Finder(bench.courses(), List.of(corrections, notes), Clock.systemUTC());
   }
 
   private static void addKilnTo(JsonApi api, Bench bench, MadePapers papers) {
@@ -111,6 +126,7 @@ public final class BenchRooms implements AutoCloseable {
   public void close() {
     jobs.close();
     server.close();
+    finder.close();
   }
 
   private record CourseMedia(Courses courses) implements MediaFinder {

@@ -51,20 +51,12 @@ final class StateAnswer {
     JsonArray courses = new JsonArray();
     List<KnownEdition> known = bench.courses().known();
     for (KnownEdition edition : known) {
-      if (known.stream().noneMatch(other -> replaces(other, edition))) {
+      // the older editions only complete the folder of the newest
+      if (known.stream().noneMatch(other -> other.replaces(edition))) {
         courses.add(new CourseAnswer(bench, edition, visit).answer(shut));
       }
     }
     return courses;
-  }
-
-  /** Only the newest edition of a series is shown; the older ones complete its folder. */
-  private static boolean replaces(KnownEdition newer, KnownEdition older) {
-    boolean later =
-        newer.restores() != older.restores()
-            ? newer.restores() > older.restores()
-            : newer.number() > older.number();
-    return later && newer.series().equals(older.series()) && newer.root().equals(older.root());
   }
 
   private JsonArray licenses() throws VaultException, IOException {

@@ -13,6 +13,7 @@ import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LessonId;
 import org.lehrcase.core.keys.ClosingKey;
 import org.lehrcase.core.keys.EditionKey;
+import org.lehrcase.core.keys.PartKey;
 import org.lehrcase.core.seal.ClearSource;
 import org.lehrcase.core.seal.PartHeader;
 import org.lehrcase.core.seal.PartKind;
@@ -26,11 +27,14 @@ public final class OpenedEdition {
 
   private final EditionFolder folder;
   private final Optional<Contents> contents;
+  private final Optional<PartKey> searchKey;
   private final List<Lesson> lessons;
 
-  private OpenedEdition(EditionFolder folder, Optional<Contents> contents) {
+  private OpenedEdition(
+      EditionFolder folder, Optional<Contents> contents, Optional<PartKey> searchKey) {
     this.folder = folder;
     this.contents = contents;
+    this.searchKey = searchKey;
     this.lessons = contents.map(Contents::lessons).orElse(folder.frontPage().facts().openLessons());
   }
 
@@ -46,7 +50,9 @@ public final class OpenedEdition {
    */
   public static OpenedEdition open(EditionFolder folder, EditionKey key)
       throws IOException, VaultException {
-    return new OpenedEdition(folder, Optional.of(ContentsOpening.open(folder, key)));
+    Contents contents = ContentsOpening.open(folder, key);
+    PartKey searchKey = key.searchKey(contents.edition());
+    return new OpenedEdition(folder, Optional.of(contents), Optional.of(searchKey));
   }
 
   /**
@@ -71,7 +77,7 @@ public final class OpenedEdition {
 
   /** Opens the lessons that play without a license; there may be none. */
   public static OpenedEdition openLessonsOnly(EditionFolder folder) {
-    return new OpenedEdition(folder, Optional.empty());
+    return new OpenedEdition(folder, Optional.empty(), Optional.empty());
   }
 
   /**
@@ -119,7 +125,7 @@ public final class OpenedEdition {
     if (!elsewhere.frontPage().digest().equals(frontPage().digest())) {
       throw new IllegalArgumentException("another edition lies there");
     }
-    return new OpenedEdition(elsewhere, contents);
+    return new OpenedEdition(elsewhere, contents, searchKey);
   }
 
   /** Says whether every part of a file is here, by name and length. */
@@ -157,6 +163,22 @@ public final class OpenedEdition {
       source.readExactly(0, ByteBuffer.wrap(bytes));
       return bytes;
     }
+  }
+
+  /**
+   * Reads the search image of the edition into memory.
+   *
+   * @return its clear bytes; empty if the edition was packed without one, or only its open lessons
+   *     are open
+   * @throws VaultException.NotHere if it has one that this copy lacks
+   * @throws VaultException.TooLarge if it is longer than {@link SearchPart#MAX_BYTES}
+   * @throws VaultException if it is not what the front page names
+   * @throws IOException if the medium fails
+   */
+  public Optional<byte[]> searchImage() throws IOException, VaultException {
+    return contents.isEmpty() || searchKey.isEmpty()
+        ? Optional.empty()
+        : SearchPart.read(folder, contents.get(), searchKey.get());
   }
 
   @Override

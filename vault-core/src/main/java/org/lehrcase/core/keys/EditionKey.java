@@ -48,6 +48,16 @@ public final class EditionKey implements AutoCloseable {
     return new PartKey(KeyLabel.CORRECTION.derive(secret, edition.toBytes()));
   }
 
+  /**
+   * Derives the key of the search image.
+   *
+   * @param edition the edition
+   * @return the part key of the image
+   */
+  public PartKey searchKey(EditionId edition) {
+    return new PartKey(KeyLabel.SEARCH.derive(secret, edition.toBytes()));
+  }
+
   SecretBytes secret() {
     return secret.slice(0, secret.sizeBytes());
   }

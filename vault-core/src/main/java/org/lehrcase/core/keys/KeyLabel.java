@@ -26,6 +26,8 @@ public enum KeyLabel {
   CONTENTS("contents"),
   /** Key of an edition's corrections, from the edition key. */
   CORRECTION("correction"),
+  /** Key of an edition's search image, from the edition key. */
+  SEARCH("search"),
   /** Wrapping key of an edition's closing row, from the closing key. */
   CLOSING_ROW("closing row"),
   /** Public check value of a closing key. */

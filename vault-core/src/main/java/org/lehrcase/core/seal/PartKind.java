@@ -14,7 +14,9 @@ public enum PartKind {
   /** One part of one asset of a lesson or of the series. */
   ASSET(2),
   /** A signed note of the teacher pinned to a lesson. */
-  CORRECTION(3);
+  CORRECTION(3),
+  /** What is searched in an edition: an image that only its buyers open. */
+  SEARCH(4);
 
   private final int code;
 
@@ -39,6 +41,6 @@ public enum PartKind {
       }
     }
     throw new VaultException.Malformed(
-        "part header: kind " + code + " is unknown, expected 1 to 3");
+        "part header: kind " + code + " is unknown, expected 1 to 4");
   }
 }

@@ -107,6 +107,8 @@ class KeyScheduleTest {
     assertThat(key.contentsKey(edition).sameAs(PartKey.ofBytes(contents))).isTrue();
     byte[] correction = k(editionKey(), "correction", 32, edition.toBytes());
     assertThat(key.correctionKey(edition).sameAs(PartKey.ofBytes(correction))).isTrue();
+    byte[] search = k(editionKey(), "search", 32, edition.toBytes());
+    assertThat(key.searchKey(edition).sameAs(PartKey.ofBytes(search))).isTrue();
   }
 
   @Test

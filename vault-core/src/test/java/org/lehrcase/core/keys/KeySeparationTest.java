@@ -71,8 +71,9 @@ class KeySeparationTest {
       all.add(key.check(id));
       all.add(key.contentsKey(id).use(Octets::of));
       all.add(key.correctionKey(id).use(Octets::of));
+      all.add(key.searchKey(id).use(Octets::of));
     }
-    assertThat(all).hasSize(8);
+    assertThat(all).hasSize(10);
   }
 
   @Test

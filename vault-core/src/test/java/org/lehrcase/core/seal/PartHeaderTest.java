@@ -48,7 +48,7 @@ class PartHeaderTest {
     "0, 6c, another magic",
     "7, 00, another magic",
     "9, 00, no kind",
-    "9, 04, unknown kind",
+    "9, 05, unknown kind",
     "10, 0f, segments of 32 KiB",
     "10, 15, segments of 2 MiB",
     "10, 00, segments of one byte",
@@ -140,6 +140,7 @@ class PartHeaderTest {
     assertThat(PartKind.CONTENTS.code()).isEqualTo(1);
     assertThat(PartKind.ASSET.code()).isEqualTo(2);
     assertThat(PartKind.CORRECTION.code()).isEqualTo(3);
+    assertThat(PartKind.SEARCH.code()).isEqualTo(4);
     for (PartKind kind : PartKind.values()) {
       assertThat(PartKind.ofCode(kind.code())).isEqualTo(kind);
     }

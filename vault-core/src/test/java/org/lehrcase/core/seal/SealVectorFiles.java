@@ -160,7 +160,7 @@ final class SealVectorFiles {
     add("header-magic", "another magic", "flip 0 20", malformed);
     add("header-version-0", "version 0", "put 8 00", "unsupported at opening");
     add("header-version-2", "version 2", "put 8 02", "unsupported at opening");
-    add("header-kind", "a kind that is not", "put 9 04", malformed);
+    add("header-kind", "a kind that is not", "put 9 05", malformed);
     add("header-segment-15", "segments of 32 KiB", "put 10 0f", malformed);
     add("header-segment-21", "segments of 2 MiB", "put 10 15", malformed);
     add("header-segment-17", "segments of 128 KiB", "put 10 11", "tampered at opening");
