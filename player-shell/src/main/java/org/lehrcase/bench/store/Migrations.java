@@ -18,10 +18,10 @@ final class Migrations {
           "0003_kilns.sql",
           "0004_moves.sql",
           "0005_notebook.sql",
-          "0010_given_back.sql",
-          "0011_closing.sql",
-          "0012_plans.sql",
-          "0013_following.sql");
+          "0006_given_back.sql",
+          "0007_closing.sql",
+          "0008_plans.sql",
+          "0009_following.sql");
   private static final int MAX_STEP_BYTES = 1 << 16;
 
   private Migrations() {}

@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -21,15 +19,10 @@ import org.lehrcase.bench.store.PieceTable.Follows;
 import org.lehrcase.bench.store.PieceTable.Piece;
 import org.lehrcase.bench.store.PieceTable.State;
 import org.lehrcase.bench.store.PieceTable.Words;
-import org.lehrcase.bench.store.PositionTable.Position;
 import org.lehrcase.core.id.EditionId;
 import org.lehrcase.core.id.LessonId;
 
 class PieceTableTest {
-  /** Those of 0001_study.sql. */
-  private static final List<String> FIRST_TABLES =
-      List.of("laptop", "license", "place", "root", "edition", "position", "setting");
-
   private static final Follows FOLLOWS =
       new Follows(EditionId.ofHex("e1".repeat(16)), LessonId.ofHex("a1".repeat(16)));
 
@@ -139,33 +132,15 @@ class PieceTableTest {
   /** A database of the first program is brought up with everything that it held. */
   @Test
   void notesOfTheFirstProgramAreKept() throws Exception {
-    try (StudyStore store = at(1)) {
-      store.positions().keep(new Position(FOLLOWS.edition(), FOLLOWS.lesson(), 12.5));
-    }
-    try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + home.resolve("study.db"));
-        var statement = raw.createStatement()) {
-      for (String table : addedSince(raw)) {
-        statement.execute("DROP TABLE " + table);
-      }
-      statement.execute("PRAGMA user_version=1");
+    try (Connection raw = FirstSchema.write(home.resolve("study.db"));
+        var row = raw.prepareStatement("INSERT INTO position VALUES (?, ?, 12.5, 1)")) {
+      row.setString(1, FOLLOWS.lesson().hex());
+      row.setString(2, FOLLOWS.edition().hex());
+      row.execute();
     }
     try (StudyStore store = at(2)) {
       assertThat(store.positions().of(FOLLOWS.lesson()).orElseThrow().seconds()).isEqualTo(12.5);
       assertThat(store.pieces().begin(words("Reef", ""), Optional.empty())).isPresent();
     }
-  }
-
-  private static List<String> addedSince(Connection raw) throws Exception {
-    List<String> added = new ArrayList<>();
-    try (var statement = raw.createStatement();
-        var tables =
-            statement.executeQuery(
-                "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%'")) {
-      while (tables.next()) {
-        added.add(tables.getString(1));
-      }
-    }
-    added.removeAll(FIRST_TABLES);
-    return added;
   }
 }
