@@ -41,6 +41,9 @@ async function load(store) {
     firings.length ? el('ul', { class: 'own-list' }, firings.map((firing) => line(store, firing))) : el('p', { class: 'quiet' }, 'No firing yet.'));
 }
 
+/** A page of a piece leads here with one firing in the address: it stands open then. */
+const asked = new URLSearchParams(window.location.search).get('firing');
+
 export function connectLog(store) {
-  load(store).catch((error) => byId('log-body').replaceChildren(errorNotice(error)));
+  load(store).then(() => asked && openFiring(store, asked, () => load(store))).catch((error) => byId('log-body').replaceChildren(errorNotice(error)));
 }
