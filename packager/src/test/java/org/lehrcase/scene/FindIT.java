@@ -52,7 +52,6 @@ class FindIT {
     screen.drop(shop.answer(card));
     browser.until(
         "the course is open", () -> screen.text("#courses").contains("open on this laptop"));
-    Thread.sleep(5500); // what is open is looked at again after five seconds
   }
 
   private static void lockedCoursesAreSearchedByTheirOpenNames(Browser browser) {
@@ -118,7 +117,7 @@ class FindIT {
   }
 
   /** Opens the panel by its key, types over what stands there, and waits for the answer to it. */
-  private static void look(Browser browser, String words) {
+  static void look(Browser browser, String words) {
     browser.run("document.activeElement.blur()");
     press(browser, "/");
     browser.see("#find-field").sendKeys(words);
@@ -138,11 +137,11 @@ class FindIT {
     return String.valueOf(browser.run("return document.querySelector('.find-panel').innerText"));
   }
 
-  private static void press(Browser browser, CharSequence key) {
+  static void press(Browser browser, CharSequence key) {
     new Actions(browser.driver()).sendKeys(key).perform();
   }
 
-  private static String list(Browser browser) {
+  static String list(Browser browser) {
     return String.valueOf(browser.run("return document.querySelector('#find-list').innerText"));
   }
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import org.lehrcase.bench.browser.Browser;
+import org.openqa.selenium.Keys;
 
 /**
  * A student studies in a studio with no internet: license, laptop card, key letter, stick, lesson,
@@ -51,6 +52,7 @@ class StudyIT {
       screen.openLesson("Far water");
       lesson = browser.driver().getCurrentUrl();
       watches(screen, browser);
+      searches(browser);
       reads(screen, browser);
       printsTrueSize(screen, browser);
       stoppedAt = leavesAt(screen, browser, lesson, 33.25);
@@ -87,6 +89,13 @@ class StudyIT {
     browser.until("a caption below the picture", () -> !screen.text("#captions").isBlank());
     assertThat(screen.number("return v.getVideoPlaybackQuality().droppedVideoFrames"))
         .isLessThan(60);
+  }
+
+  /** The search's image holds every caption and page in the clear, in memory. */
+  private static void searches(Browser browser) {
+    FindIT.look(browser, "far water sheets");
+    browser.until("the caption is found", () -> FindIT.list(browser).contains("sheets 6 and 5"));
+    FindIT.press(browser, Keys.ESCAPE);
   }
 
   private static void reads(LessonScreen screen, Browser browser) {

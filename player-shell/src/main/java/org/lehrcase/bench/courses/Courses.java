@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.lehrcase.bench.store.EditionTable;
 import org.lehrcase.bench.store.EditionTable.KnownEdition;
 import org.lehrcase.bench.trouble.Trouble;
@@ -32,6 +33,7 @@ public final class Courses implements Closeable {
   private final OpenFiles files = new OpenFiles();
   private final OpenEditions editions;
   private final DamageLog damage = new DamageLog();
+  private final AtomicInteger changes = new AtomicInteger();
   private final AssetFiles assets = new AssetFiles(damage);
 
   /**
@@ -222,7 +224,18 @@ public final class Courses implements Closeable {
 
   /** Forgets what was opened, because what this laptop owns has changed. */
   public void forgetAll() {
+    changes.incrementAndGet();
     editions.forgetAll();
+  }
+
+  /**
+   * Returns a number that is another one whenever what this laptop owns has changed, for who keeps
+   * what was opened.
+   *
+   * @return counted from 0
+   */
+  public int changes() {
+    return changes.get();
   }
 
   /**

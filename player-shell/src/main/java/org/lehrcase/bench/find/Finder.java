@@ -23,7 +23,8 @@ import org.slf4j.LoggerFactory;
 /**
  * Searches everything that this laptop may read: of each series its newest edition. Images are
  * opened at the first question and stay in memory as long as their editions are open; which are
- * open is looked at again every few seconds. Safe for many threads, which take turns.
+ * open is looked at again every few seconds, and whenever what the laptop owns has changed. Safe
+ * for many threads, which take turns.
  */
 public final class Finder implements Closeable {
   private static final Logger LOG = LoggerFactory.getLogger(Finder.class);
@@ -39,6 +40,7 @@ public final class Finder implements Closeable {
   private final Map<EditionId, Searched> searched = new LinkedHashMap<>();
   private List<String> away = List.of();
   private long lookedMillis = Long.MIN_VALUE / 2;
+  private int lookedChanges;
 
   /**
    * Searches the courses of a bench.
@@ -114,10 +116,11 @@ public final class Finder implements Closeable {
   }
 
   private void look() throws IOException {
-    long now = clock.millis();
-    if (now - lookedMillis < LOOK_MILLIS) {
+    int changes = courses.changes();
+    if (changes == lookedChanges && clock.millis() - lookedMillis < LOOK_MILLIS) {
       return;
     }
+    lookedChanges = changes;
     List<KnownEdition> known = courses.known();
     List<String> gone = new ArrayList<>();
     List<EditionId> open = new ArrayList<>();
