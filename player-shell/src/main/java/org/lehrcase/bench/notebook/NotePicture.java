@@ -19,8 +19,8 @@ import org.lehrcase.core.primitive.Sha256;
  * written anew, so that nothing stays of what a camera wrote beside them, such as the place.
  */
 public final class NotePicture {
-  /** Most pixels; the page sends 1,600 along the longer side. */
-  public static final int MOST_PIXELS = 16_000_000;
+  /** Most pixels, so that all of it fits the small heap; the page sends 1,600 a side at most. */
+  public static final int MOST_PIXELS = 3_000_000;
 
   private static final String JPEG = "image/jpeg";
 
