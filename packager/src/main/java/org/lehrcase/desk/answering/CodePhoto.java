@@ -13,10 +13,12 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.imageio.IIOException;
@@ -64,7 +66,7 @@ public final class CodePhoto {
   private static boolean begins(byte[] bytes, int at, String latin) {
     byte[] start = latin.getBytes(StandardCharsets.ISO_8859_1);
     return bytes.length >= at + start.length
-        && java.util.Arrays.equals(bytes, at, at + start.length, start, 0, start.length);
+        && Arrays.equals(bytes, at, at + start.length, start, 0, start.length);
   }
 
   /**
@@ -135,7 +137,7 @@ public final class CodePhoto {
         .orElse(List.of())
         .stream()
         .map(Result::getText)
-        .collect(Collectors.toCollection(java.util.TreeSet::new));
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static List<Result> found(BinaryBitmap bitmap) {

@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.security.SecureRandom;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.file.FoundFile;
@@ -104,7 +105,7 @@ final class NotebookFile {
     byte[] salt = new byte[SALT_BYTES];
     head.get(salt);
     int records = head.getInt();
-    if (!java.util.Arrays.equals(magic, MAGIC) || records < 1 || records > MOST_RECORDS) {
+    if (!MessageDigest.isEqual(magic, MAGIC) || records < 1 || records > MOST_RECORDS) {
       throw new VaultException.Malformed("this is no copy of a notebook");
     }
     return new Header(LicenseId.of(license), Octets.of(salt), records);

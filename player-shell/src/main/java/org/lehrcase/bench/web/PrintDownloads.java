@@ -80,8 +80,9 @@ final class PrintDownloads implements Downloads {
 
   /** A paper as it is saved. */
   private record Saved(String name, String mediaType, byte[] bytes) {
-    static Saved pages(String title, byte[] pdf) {
-      return new Saved(title + ".pdf", "application/pdf", pdf);
+    static Saved pages(Asset asset, byte[] pdf) {
+      String bare = asset.name().replaceAll("\\.[A-Za-z0-9]{1,8}$", "");
+      return new Saved(bare + ".pdf", "application/pdf", pdf);
     }
   }
 
@@ -92,10 +93,10 @@ final class PrintDownloads implements Downloads {
         asset.name().replaceAll("(\\.(firing|materials|fault|template))?\\.[A-Za-z0-9]{1,8}$", "");
     return switch (asset.mediaType()) {
       case "image/svg+xml" -> new Saved(asset.name(), asset.mediaType(), SvgStamp.of(bytes, words));
-      case "image/png" -> Saved.pages(title, pixels(asset, title, bytes, words));
-      case "image/jpeg" -> Saved.pages(title, PicturePage.of(title, bytes, words));
-      case "text/markdown" -> Saved.pages(title, PaperSheets.prose(title, bytes, words));
-      default -> Saved.pages(title, table(asset, title, bytes, words));
+      case "image/png" -> Saved.pages(asset, pixels(asset, title, bytes, words));
+      case "image/jpeg" -> Saved.pages(asset, PicturePage.of(title, bytes, words));
+      case "text/markdown" -> Saved.pages(asset, PaperSheets.prose(title, bytes, words));
+      default -> Saved.pages(asset, table(asset, title, bytes, words));
     };
   }
 
