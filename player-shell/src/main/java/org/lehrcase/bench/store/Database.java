@@ -11,6 +11,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,10 @@ public final class Database implements Closeable {
     "PRAGMA foreign_keys=ON",
     "PRAGMA secure_delete=ON"
   };
+
+  private static final int SQLITE_BUSY = 5;
+  private static final int MOST_TRIES = 250;
+  private static final long PAUSE_NANOS = 20_000_000;
 
   private final Connection connection;
   private boolean inTransaction;
@@ -47,7 +52,7 @@ public final class Database implements Closeable {
       connection = DriverManager.getConnection("jdbc:sqlite:" + file);
       try (Statement statement = connection.createStatement()) {
         for (String setup : SETUP) {
-          statement.execute(setup);
+          patiently(statement, setup);
         }
       }
       Database database = new Database(connection);
@@ -59,6 +64,23 @@ public final class Database implements Closeable {
     } catch (StoreException e) {
       closeQuietly(connection, e);
       throw e;
+    }
+  }
+
+  /**
+   * Changing the mode of the journal meets a lock without waiting, whatever the busy timeout is.
+   */
+  private static void patiently(Statement statement, String setup) throws SQLException {
+    for (int left = MOST_TRIES; left > 0; left--) {
+      try {
+        statement.execute(setup);
+        return;
+      } catch (SQLException e) {
+        if ((e.getErrorCode() & 0xff) != SQLITE_BUSY || left == 1) {
+          throw e;
+        }
+        LockSupport.parkNanos(PAUSE_NANOS);
+      }
     }
   }
 
