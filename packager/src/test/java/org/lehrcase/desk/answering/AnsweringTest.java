@@ -234,10 +234,11 @@ class AnsweringTest {
     List<PlaceId> ids = new ArrayList<>();
     ids.add(answering.answer(card(), Wish.NONE).place().id());
     for (int i = 0; i < 12; i++) {
+      PlaceId last = ids.get(ids.size() - 1);
       LaptopCard next =
-          LaptopCard.make(
-              PlaceSeed.random(random), About.replacing(license.id(), ids.get(ids.size() - 1)));
-      ids.add(answering.answer(next, Wish.NONE).place().id());
+          LaptopCard.make(PlaceSeed.random(random), About.replacing(license.id(), last));
+      Wish named = new Wish(Optional.empty(), Optional.of(last)); // more than a year grants
+      ids.add(answering.answer(next, named).place().id());
       assertThat(living()).isEqualTo(1);
     }
     assertThat(ids).doesNotHaveDuplicates();
