@@ -8,28 +8,19 @@ import java.util.Optional;
 import org.lehrcase.bench.courses.EditionKeys;
 import org.lehrcase.bench.courses.KnownRoots;
 import org.lehrcase.bench.laptop.Laptop;
-import org.lehrcase.bench.opening.Dropped.Kind;
-import org.lehrcase.bench.opening.Dropped.Outcome;
 import org.lehrcase.bench.store.LicenseTable.KeptLicense;
 import org.lehrcase.bench.store.PlaceState;
-import org.lehrcase.bench.store.PlaceTable.CardPlace;
 import org.lehrcase.bench.store.StudyStore;
 import org.lehrcase.bench.trouble.Trouble;
 import org.lehrcase.core.VaultException;
 import org.lehrcase.core.edition.ContentsSeal;
 import org.lehrcase.core.edition.EditionFolder;
 import org.lehrcase.core.id.LicenseId;
-import org.lehrcase.core.id.Octets;
 import org.lehrcase.core.keys.ClosingKey;
 import org.lehrcase.core.keys.EditionKey;
-import org.lehrcase.core.keys.PlaceKeys;
-import org.lehrcase.core.license.ClosingNote;
-import org.lehrcase.core.license.KeyLetter;
 import org.lehrcase.core.license.LaptopCard;
 import org.lehrcase.core.license.License;
-import org.lehrcase.core.license.Statement;
 import org.lehrcase.core.license.TrustedRoots;
-import org.lehrcase.core.primitive.VerifyKey;
 
 /**
  * Takes licenses and key letters, makes laptop cards, and finds the key of an edition. Safe for
@@ -67,46 +58,7 @@ public final class Opening implements EditionKeys {
    * @throws IOException if the database cannot be written
    */
   public synchronized Dropped acceptLicense(byte[] message) throws VaultException, IOException {
-    License license = License.verify(message, TrustedRoots.firstMeeting());
-    Optional<KeptLicense> before = store.licenses().find(license.id());
-    if (before.isPresent() && !before.get().root().equals(license.statement().root().octets())) {
-      return Dropped.refused(
-          Kind.LICENSE,
-          "Another teacher's key signed this license, which carries the number of one you have.",
-          "Ask your teacher before you use it.");
-    }
-    boolean fresh =
-        store.inTransaction(
-            () -> {
-              roots.meet(license.statement());
-              return store
-                  .licenses()
-                  .keep(
-                      new KeptLicense(
-                          license.id(),
-                          license.statement().root().octets(),
-                          license.terms().issue().number(),
-                          Octets.of(license.toBytes())));
-            });
-    tieLoosePlaces(license);
-    LicenseState state = state(license.id());
-    String whose = "This is the license of " + license.terms().name() + ".";
-    String next =
-        state == LicenseState.ACTIVE
-            ? "Your courses are open."
-            : "Next: send this laptop card to your teacher; the key letter comes back.";
-    return new Dropped(Kind.LICENSE, fresh ? Outcome.ACCEPTED : Outcome.KNOWN, whose, next);
-  }
-
-  /** A card made before its license named none; its keys tell which license they belong to. */
-  private void tieLoosePlaces(License license) throws VaultException, IOException {
-    for (Places.OpenPlace open : places.open()) {
-      try (open) {
-        if (open.place().license().isEmpty() && KeySearch.opensRowOf(license, open.keys())) {
-          places.tie(open.place(), license.id());
-        }
-      }
-    }
+    return new Acceptance(this, store, roots, places).license(message);
   }
 
   /**
@@ -133,58 +85,7 @@ public final class Opening implements EditionKeys {
    * @throws IOException if the database cannot be written
    */
   public synchronized Dropped acceptLetter(byte[] message) throws VaultException, IOException {
-    KeyLetter letter = KeyLetter.verifyAny(message, roots.deskKeys());
-    CardPlace place =
-        places
-            .answeredBy(letter)
-            .orElseThrow(
-                () ->
-                    new VaultException.WrongLaptop(
-                        "this key letter answers the card of another laptop"));
-    requireTeacher(place, letter);
-    if (place.answer().isPresent() && places.opens(place)) {
-      return place.answer().get().letter().equals(Octets.of(letter.toBytes()))
-          ? new Dropped(
-              Kind.LETTER, Outcome.KNOWN, "This key letter was here already.", "Your courses open.")
-          : Dropped.refused(
-              Kind.LETTER,
-              "Another key letter for the same laptop card is here already.",
-              "Drop your license, then send the laptop card that is made for it.");
-    }
-    try (PlaceKeys keys = places.open(place, letter)) {
-      Optional<LicenseId> license = place.license().isPresent() ? place.license() : licenseOf(keys);
-      places.activate(place, license, letter, keys);
-    }
-    return new Dropped(
-        Kind.LETTER,
-        Outcome.ACCEPTED,
-        "This is the key letter for this laptop.",
-        "Your courses open.");
-  }
-
-  /** A card that names a license is answered by the teacher who sold it, and by nobody else. */
-  private void requireTeacher(CardPlace place, KeyLetter letter)
-      throws VaultException, IOException {
-    if (place.license().isEmpty()) {
-      return;
-    }
-    Optional<KeptLicense> license = store.licenses().find(place.license().get());
-    if (license.isPresent()) {
-      Optional<Statement> desk = roots.newestDesk(new VerifyKey(license.get().root()));
-      if (desk.isPresent() && !desk.get().deskKey().equals(letter.desk())) {
-        throw new VaultException.Tampered(
-            "this key letter was not signed by the teacher who sold the license");
-      }
-    }
-  }
-
-  private Optional<LicenseId> licenseOf(PlaceKeys keys) throws VaultException, IOException {
-    for (License license : licenses()) {
-      if (KeySearch.opensRowOf(license, keys)) {
-        return Optional.of(license.id());
-      }
-    }
-    return Optional.empty();
+    return new Acceptance(this, store, roots, places).letter(message);
   }
 
   /**
@@ -240,29 +141,7 @@ public final class Opening implements EditionKeys {
    * @throws IOException if the database cannot be read
    */
   public LicenseState state(LicenseId license) throws VaultException, IOException {
-    LicenseState best = LicenseState.NO_CARD;
-    for (CardPlace place : places.all()) {
-      if (place.license().equals(Optional.of(license))) {
-        LicenseState state = state(place);
-        if (state == LicenseState.ACTIVE) {
-          return state;
-        }
-        best = best == LicenseState.NO_CARD ? state : best;
-      }
-    }
-    return best;
-  }
-
-  private LicenseState state(CardPlace place) throws VaultException, IOException {
-    if (place.state() == PlaceState.PASSED) {
-      return store.givenBack().slip(place.cardDigest()).isPresent()
-          ? LicenseState.GIVEN_BACK
-          : LicenseState.PASSED;
-    }
-    if (place.answer().isEmpty()) {
-      return LicenseState.ASKED;
-    }
-    return places.opens(place) ? LicenseState.ACTIVE : LicenseState.SHUT;
+    return new LicenseStates(store, places).of(license);
   }
 
   /**
@@ -283,15 +162,7 @@ public final class Opening implements EditionKeys {
    * @throws IOException if the database cannot be read
    */
   public boolean isShut() throws VaultException, IOException {
-    boolean shut = false;
-    for (CardPlace place : places.all()) {
-      LicenseState state = state(place);
-      if (state == LicenseState.ACTIVE) {
-        return false;
-      }
-      shut |= state == LicenseState.SHUT;
-    }
-    return shut;
+    return new LicenseStates(store, places).isShut();
   }
 
   @Override
@@ -325,16 +196,6 @@ public final class Opening implements EditionKeys {
    * @throws IOException if the database cannot be written
    */
   public synchronized Dropped acceptClosing(byte[] note) throws VaultException, IOException {
-    boolean fresh = false;
-    for (ClosingKey key : ClosingNote.read(note)) {
-      try (key) {
-        fresh |= store.closing().keep(key);
-      }
-    }
-    return new Dropped(
-        Kind.CLOSING,
-        fresh ? Outcome.ACCEPTED : Outcome.KNOWN,
-        "This is the closing key of a shop.",
-        "Every copy of its courses opens here now, without a license.");
+    return new Acceptance(this, store, roots, places).closing(note);
   }
 }
