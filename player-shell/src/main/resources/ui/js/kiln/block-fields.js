@@ -93,7 +93,7 @@ function draw(store) {
     known(store),
     el('div', { class: 'pair' }, thickness(store)),
     glasses(store),
-    setup.task === 'anneal' ? null : setupNumber(store, 'top_c', { id: 'top', label: 'Top (empty: by viscosity)', kind: 'C', min: 400, max: 1100, optional: true, says: 'The top lies between' }),
+    setup.task === 'anneal' ? null : setupNumber(store, 'top_c', { id: 'top', label: 'Top (empty: by viscosity)', kind: 'C', min: 400, max: 1100, optional: true, says: 'The top is' }),
     el('div', { id: 'follows' }, follows(store)),
     origin(store),
   ].filter(Boolean));

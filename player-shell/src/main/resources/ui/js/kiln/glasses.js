@@ -4,7 +4,7 @@ import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { temperature } from '../units.js';
 import { numberField, readNumber, textField, troubleAt } from '../fields.js';
-import { inWords } from './words.js';
+import { fieldWords } from './words.js';
 
 /** My glasses: figures of the maker's sheet, and the maker's own annealing table. */
 
@@ -73,7 +73,7 @@ function editGlass(store, glass) {
       const kept = glass ? await put(`api/glasses/${glass.id}`, body) : await post('api/glasses', body);
       if (kept.problem) {
         const field = kept.problem.field === 'expansion_per_k' ? 'expansion_e7' : kept.problem.field;
-        said.textContent = troubleAt(field, inWords(kept.problem.said, settings)) ? 'One field needs another look; nothing is lost.' : inWords(kept.problem.said, settings);
+        said.textContent = troubleAt(field, fieldWords(kept.problem.said, settings)) ? 'One field needs another look; nothing is lost.' : fieldWords(kept.problem.said, settings);
         return;
       }
       await reload(store, { glass: kept.id });

@@ -4,7 +4,7 @@ import { errorNotice } from '../notice.js';
 import { openPanel } from '../panel.js';
 import { choice } from '../settings-form.js';
 import { numberField, textField, troubleAt } from '../fields.js';
-import { inWords } from './words.js';
+import { fieldWords, inWords } from './words.js';
 import { fitForm } from './fit.js';
 
 /** My kilns: what the controller can be told, and how the kiln goes by itself. */
@@ -53,7 +53,7 @@ function editKiln(store, kiln) {
       const body = { name, figures };
       const kept = kiln ? await put(`api/kilns/${kiln.id}`, body) : await post('api/kilns', body);
       if (kept.problem) {
-        said.textContent = troubleAt(kept.problem.field, `It ${inWords(kept.problem.said, settings)}`) ? 'One field needs another look; nothing is lost.' : inWords(kept.problem.said, settings);
+        said.textContent = troubleAt(kept.problem.field, fieldWords(kept.problem.said, settings)) ? 'One field needs another look; nothing is lost.' : fieldWords(kept.problem.said, settings);
         return;
       }
       await reloadKilns(store, { kiln: kept.id });

@@ -10,6 +10,9 @@ import { inWords } from './words.js';
 
 const HOUR_MS = 3600000;
 
+/** Advice with which the kiln is left to cool; the other two go on, and must not be told otherwise. */
+const COLD_FIRST = ['leave', 'anneal-again'];
+
 function planAgain(store, firing) {
   const mm = firing.plan.answer.thickness_mm;
   closePanel();
@@ -22,7 +25,7 @@ function adviceWords(store, firing, advice) {
   return el('div', { class: 'notice care' },
     el('p', {}, `The power failed on line ${advice.line}${advice.stage ? `, ${advice.stage}` : ''}: the kiln was at about ${temperature(advice.at_cut_c, unit)} and is now at about ${temperature(advice.now_c, unit)}.`),
     advice.words.map((words, i) => el('p', {}, i ? words : el('strong', {}, words))),
-    el('p', {}, inWords(advice.caution, settings)),
+    COLD_FIRST.includes(advice.advice) ? el('p', {}, inWords(advice.caution, settings)) : null,
     advice.advice === 'anneal-again' ? button({ text: 'Plan the annealing', kind: 'main', onClick: () => planAgain(store, firing) }) : null);
 }
 

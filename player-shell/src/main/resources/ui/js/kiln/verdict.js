@@ -2,7 +2,7 @@ import { byId, el } from '../dom.js';
 import { errorNotice } from '../notice.js';
 import { length } from '../units.js';
 import { troubleAt } from '../fields.js';
-import { longTime, inWords, stress } from './words.js';
+import { fieldWords, longTime, stress } from './words.js';
 
 const unfused = (answer) => answer.notes.some((note) => note.topic === 'NOT_FUSED');
 
@@ -59,7 +59,7 @@ function showProblem(problem, settings) {
     place.replaceChildren();
     return;
   }
-  const message = inWords(problem.said, settings).replace(/^[a-z_]+ (must|cannot|is|are) /, (all, verb) => `This ${verb} `);
+  const message = fieldWords(problem.said, settings, 'This');
   if (troubleAt(problem.field, message)) {
     document.querySelectorAll('.field-trouble').forEach((said) => { if (said.textContent === message) { said.dataset.bench = 'yes'; } });
   }

@@ -21,6 +21,9 @@ export function inWords({ words, figures }, settings) {
   return words.replace(/\{\}/g, () => figure(rest.shift(), settings));
 }
 
+/** What is wrong with a field, as a sentence: "must lie between …" gets its subject. */
+export const fieldWords = (said, settings, subject = 'It') => inWords(said, settings).replace(/^(must|cannot|is|are) /, `${subject} $1 `);
+
 /** Two digits are worth something, more are not. */
 export const stress = (mpa) => `${Math.max(0, mpa) < 0.095 ? Math.max(0, mpa).toFixed(2) : Number(Math.max(0, mpa).toPrecision(2))} MPa`;
 

@@ -24,6 +24,9 @@ final class FiringCheck {
    */
   static final String EMPTY_KILN = "no glass in the kiln";
 
+  private static final String EXAMPLE =
+      "write, for instance: five sheets of 90 x 60 x 3 mm; fused 14 mm";
+
   private static final String USUAL_GLASS = "coe-90";
 
   /** log10 Pa s below which a stack begins to be one block. */
@@ -43,7 +46,15 @@ final class FiringCheck {
     boolean empty =
         schedule.segments().stream()
             .anyMatch(s -> s.note().toLowerCase(Locale.ROOT).contains(EMPTY_KILN));
-    if (empty || !stated.isUsable() || schedule.segments().isEmpty()) {
+    if (empty || schedule.segments().isEmpty() || !stated.problems().isEmpty()) {
+      return;
+    }
+    if (!stated.isUsable()) {
+      findings.add(
+          Finding.note(
+              asset.place(),
+              "was not run through a block: 'block' in lesson.yaml says no thickness",
+              EXAMPLE));
       return;
     }
     GlassKind glass =
@@ -70,11 +81,7 @@ final class FiringCheck {
   /** Reports a statement that cannot be true, once for the lesson. */
   void reportStatement() {
     for (String problem : StatedBlock.parse(lesson.block().orElse("")).problems()) {
-      findings.add(
-          Finding.error(
-              lesson.folder() + "/lesson.yaml",
-              "'block': " + problem,
-              "write, for instance: five sheets of 90 x 60 x 3 mm; fused 14 mm"));
+      findings.add(Finding.error(lesson.folder() + "/lesson.yaml", "'block': " + problem, EXAMPLE));
     }
   }
 

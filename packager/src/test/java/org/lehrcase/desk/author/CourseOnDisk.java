@@ -38,7 +38,7 @@ final class CourseOnDisk {
         .text("01 Looking into water/all.materials.csv", "item,amount,unit,per\nsheet,7,,once\n")
         .text(
             "01 Looking into water/strips.firing.csv",
-            "step,rate_c_per_h,target_c,hold_min,note\nup,200,580,10,\nfree,free,505,15,\n"
+            "step,rate_c_per_h,target_c,hold_min,note\nup,200,580,10,no glass in the kiln\nfree,free,505,15,\n"
                 + "down,200,370,0,\nend,,off,,\n")
         .text("01 Looking into water/lesson.yaml", "summary: Six sheets.\nblock: First week\n");
   }

@@ -45,6 +45,13 @@ class FiringCheckTest {
   }
 
   @Test
+  void aLessonThatSaysNoThicknessIsToldThatNothingWasRun() throws Exception {
+    List<Finding> notes = findings("sheets 3 and 2", HASTY, Severity.NOTE);
+    assertThat(notes).hasSize(1);
+    assertThat(notes.get(0).what()).contains("not run", "no thickness");
+  }
+
+  @Test
   void anEmptyKilnIsNotSimulated() throws Exception {
     String bake = "1,150,700,10,no glass in the kiln\n2,,off,,\n";
     assertThat(findings("92 x 62 x 24 mm", bake, Severity.NOTE)).isEmpty();

@@ -26,7 +26,7 @@ public final class ComputedFiring {
   private ComputedFiring(FiringRequest request) {
     this.request = request;
     this.plan = FiringPlanner.plan(request.wish());
-    List<PlannedSegment> asked = request.segments().isEmpty() ? plan.segments() : typedIn();
+    List<PlannedSegment> asked = request.segments().isEmpty() ? plan.segments() : typedIn(request);
     this.fitted =
         request.kiln().controller().map(c -> ControllerFit.fit(asked, c, request.kiln().pace()));
     this.lines = fitted.filter(FittedPlan::isRunnable).map(FittedPlan::lines).orElse(asked);
@@ -86,7 +86,7 @@ public final class ComputedFiring {
     return fitted.map(FittedPlan::isRunnable).orElse(true);
   }
 
-  private List<PlannedSegment> typedIn() {
+  static List<PlannedSegment> typedIn(FiringRequest request) {
     List<PlannedSegment> typed = new ArrayList<>();
     for (var segment : request.segments()) {
       typed.add(new PlannedSegment(Stage.OTHER, segment, Limit.AS_TYPED, Limit.AS_TYPED));

@@ -33,15 +33,15 @@ public final class FieldTrouble extends Exception {
   }
 
   /**
-   * Puts a refusal of the core at its field: its messages begin with the field's name.
+   * Puts a refusal of the core at its field: its messages begin with the field's name, which is not
+   * said twice.
    *
    * @param path of the object, with a point at its end
    * @param refused what the core said
    */
   public static FieldTrouble of(String path, IllegalArgumentException refused) {
     if (refused instanceof Refused figure) {
-      return new FieldTrouble(
-          path + figure.field(), figure.what().between(figure.field() + " ", ""));
+      return new FieldTrouble(path + figure.field(), figure.what());
     }
     String message = String.valueOf(refused.getMessage());
     int end = 0;
@@ -51,7 +51,9 @@ public final class FieldTrouble extends Exception {
             || Character.isDigit(message.charAt(end)))) {
       end++;
     }
-    return new FieldTrouble(path + message.substring(0, end), message);
+    String rest = message.substring(end);
+    boolean verb = rest.startsWith(" must ") || rest.startsWith(" is missing");
+    return new FieldTrouble(path + message.substring(0, end), verb ? rest.strip() : message);
   }
 
   /** Returns the path of the field. */

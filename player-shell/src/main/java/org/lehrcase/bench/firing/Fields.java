@@ -8,15 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.lehrcase.core.glass.say.Figure;
-import org.lehrcase.core.glass.say.Phrase;
-import org.lehrcase.core.glass.say.Quantity;
 
 /** The fields of a JSON object, read one by one, each refusal with the field's path. */
 public final class Fields {
   private static final int LONGEST_TEXT = 100;
   private static final int MOST_ITEMS = 1000;
-  private static final int MOST_DIGITS = 3;
 
   private final JsonObject object;
   private final String path;
@@ -64,17 +60,29 @@ public final class Fields {
     return number(name).orElse(otherwise);
   }
 
-  /** Reads a number that must lie in a range; both ends are allowed. */
+  /**
+   * Reads a number that must lie in a range; both ends are allowed. What has no other value, {@link
+   * Double#NaN}, must be there.
+   */
   public double number(String name, double otherwise, double least, double most)
       throws FieldTrouble {
     double value = number(name, otherwise);
+    if (Double.isNaN(value)) {
+      throw new FieldTrouble(path(name), FieldRange.missing(name, least, most));
+    }
     if (!(value >= least && value <= most)) {
-      Quantity quantity = quantityOf(name);
-      throw new FieldTrouble(
-          path(name),
-          Phrase.of("must lie between {} and {}", end(least, quantity), end(most, quantity)));
+      throw new FieldTrouble(path(name), FieldRange.mustLie(name, least, most));
     }
     return value;
+  }
+
+  /** Reads a whole number that must lie in a range. */
+  public int whole(String name, double otherwise, double least, double most) throws FieldTrouble {
+    double value = number(name, otherwise, least, most);
+    if (value != Math.rint(value)) {
+      throw new FieldTrouble(path(name), "must be a whole number");
+    }
+    return (int) value;
   }
 
   /** Reads a short text that may be missing. */
@@ -228,23 +236,5 @@ public final class Fields {
   private static FieldTrouble notANumber(String at, String written) {
     String shown = written.length() > 30 ? written.substring(0, 30) + "…" : written;
     return new FieldTrouble(at, "must be a number without quotes, not " + shown);
-  }
-
-  /** The unit is part of a field's name. */
-  private static Quantity quantityOf(String name) {
-    if (name.endsWith("_c_per_h")) {
-      return Quantity.RATE;
-    }
-    return name.endsWith("_c")
-        ? Quantity.TEMPERATURE
-        : name.endsWith("_mm") ? Quantity.LENGTH : Quantity.NUMBER;
-  }
-
-  private static Figure end(double value, Quantity quantity) {
-    int digits = 0;
-    while (digits < MOST_DIGITS && Math.abs(value * Math.pow(10, digits) % 1) > 1e-9) {
-      digits++;
-    }
-    return new Figure(value, quantity, digits);
   }
 }

@@ -11,6 +11,7 @@ import org.lehrcase.core.glass.plan.Anneal;
 import org.lehrcase.core.glass.plan.PlannedSegment;
 import org.lehrcase.core.glass.say.Phrase;
 import org.lehrcase.core.glass.stress.KilnPath;
+import org.lehrcase.core.glass.stress.LayerSample;
 import org.lehrcase.core.glass.stress.PeakTension;
 import org.lehrcase.core.glass.stress.Relaxation;
 import org.lehrcase.core.glass.stress.SimulatedFiring;
@@ -65,8 +66,11 @@ final class FiringAnswer {
     return item;
   }
 
-  /** When each line begins, arrives and ends; lines behind the last are the kiln's own way down. */
-  static JsonArray times(List<KilnPath.LineTime> times) {
+  /**
+   * When each line begins, arrives and ends, and the block then; lines behind the last are the
+   * kiln's own way down.
+   */
+  static JsonArray times(List<KilnPath.LineTime> times, SimulatedFiring simulated) {
     var array = new JsonArray();
     for (KilnPath.LineTime time : times) {
       var item = new JsonObject();
@@ -75,9 +79,18 @@ final class FiringAnswer {
       item.addProperty("arrival_h", rounded(time.arrivalHours(), 3));
       item.addProperty("end_h", rounded(time.endHours(), 3));
       item.addProperty("end_c", rounded(time.endC(), 1));
+      block(item, simulated.at(time.endHours()));
       array.add(item);
     }
     return array;
+  }
+
+  /** Temperature and stress of core and surface, with structural relaxation, held flat. */
+  private static void block(JsonObject item, LayerSample sample) {
+    item.addProperty("core_c", rounded(sample.coreC(), 1));
+    item.addProperty("surface_c", rounded(sample.faceC(), 1));
+    item.addProperty("core_mpa", rounded(sample.coreMpa(), 3));
+    item.addProperty("surface_mpa", rounded(sample.faceMpa(), 3));
   }
 
   static JsonObject anneal(Anneal anneal) {

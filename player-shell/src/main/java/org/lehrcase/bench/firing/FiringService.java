@@ -57,6 +57,7 @@ public final class FiringService {
     }
     ComputedFiring firing = ComputedFiring.of(request);
     JsonObject answer = figures(firing);
+    answer.add("glass", GlassAnswer.of(request.wish().glass()));
     if (request.segments().isEmpty()) {
       answer.add("caution_prices", prices(firing));
     }
@@ -95,7 +96,7 @@ public final class FiringService {
     answer.add("segments", FiringAnswer.segments(firing.lines()));
     answer.add("anneal", anneal(plan));
     answer.addProperty("total_h", FiringAnswer.rounded(review.totalHours(), 2));
-    answer.add("times", FiringAnswer.times(review.path().times()));
+    answer.add("times", FiringAnswer.times(review.path().times(), review.simulated()));
     answer.add("stress", FiringAnswer.stress(review.simulated()));
     answer.addProperty("lid_c", Math.floor(plan.lidC()));
     firing.fitted().ifPresent(this::controller);
@@ -108,10 +109,12 @@ public final class FiringService {
   private static Answer blown(FiringRequest request, Quench quench) {
     var answer = new JsonObject();
     answer.addProperty("model", MODEL);
-    quench.answer(request.wish(), answer);
+    quench.answer(request, answer);
     answer.add("anneal", anneal(FiringPlanner.plan(request.wish())));
     var warnings = new JsonArray();
     warnings.add("Blown cold to hold the model against experiments; no kiln does that to a block.");
+    request.unknown().forEach(unknown -> warnings.add(passedOver(unknown).text()));
+    answer.add("glass", GlassAnswer.of(request.wish().glass()));
     answer.add("warnings", warnings);
     return new Answer(answer, true);
   }
@@ -207,10 +210,12 @@ public final class FiringService {
                   + " estimates."));
     }
     for (String unknown : request.unknown()) {
-      Phrase passed =
-          Phrase.plain("The field \"" + unknown + "\" means nothing here and was passed over.");
-      extra.add(new FiringWarning(Topic.QUESTION, passed));
+      extra.add(new FiringWarning(Topic.QUESTION, passedOver(unknown)));
     }
+  }
+
+  private static Phrase passedOver(String field) {
+    return Phrase.plain("The field \"" + field + "\" means nothing here and was passed over.");
   }
 
   private List<FiringWarning> all() {

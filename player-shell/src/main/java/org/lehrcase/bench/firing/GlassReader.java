@@ -109,7 +109,7 @@ final class GlassReader {
                 row.number("soak_h", 0, 0, 1000),
                 row.numbers("rates_c_per_h")));
       } catch (IllegalArgumentException e) {
-        throw new FieldTrouble(row.path(), String.valueOf(e.getMessage()));
+        throw new FieldTrouble(row.path().replaceFirst("\\.$", ""), String.valueOf(e.getMessage()));
       }
     }
     if (rows.isEmpty()) {

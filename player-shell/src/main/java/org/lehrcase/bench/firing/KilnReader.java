@@ -70,7 +70,7 @@ final class KilnReader {
           fields.number("slowest_per_h", usual.slowestPerHour()),
           fields.number("fastest_per_h", usual.fastestPerHour()),
           fields.number("rate_step_per_h", usual.ratePerHourStep()),
-          (int) fields.number("lines", usual.lines(), 1, 1000),
+          fields.whole("lines", usual.lines(), 1, 1000),
           fields.number("longest_hold_min", usual.longestHoldMinutes()),
           fields.text("free_code").orElse(""));
     } catch (IllegalArgumentException e) {

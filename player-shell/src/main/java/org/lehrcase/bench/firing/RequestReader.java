@@ -38,6 +38,7 @@ final class RequestReader {
           "top_c",
           "kiln",
           "segments",
+          "quench",
           "name");
   private static final Set<String> SEGMENT = Set.of("name", "rate_c_per_h", "target_c", "hold_min");
 
@@ -107,10 +108,7 @@ final class RequestReader {
                   "thickness_mm",
                   "is missing: the thickness after fusing, or sheets and sheet_mm"));
     }
-    double sheets = fields.number("sheets", 0, 1, 200);
-    if (sheets != Math.rint(sheets)) {
-      throw new FieldTrouble("sheets", "must be a whole number");
-    }
+    int sheets = fields.whole("sheets", Double.NaN, 1, 200);
     double sheet = fields.number("sheet_mm", 3, 0.5, 25);
     return given.orElse(sheets * sheet);
   }

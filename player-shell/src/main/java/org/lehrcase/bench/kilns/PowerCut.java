@@ -30,14 +30,16 @@ public final class PowerCut {
 
   private final ComputedFiring firing;
   private final double cutHours;
+  private final double plannedC;
   private final double cutC;
   private final double nowC;
 
   private PowerCut(ComputedFiring firing, double cutHours, double nowC) {
     this.firing = firing;
     this.cutHours = cutHours;
-    this.cutC = KilnCurve.celsiusAt(firing.reviewed().path().legs(), cutHours);
-    this.nowC = Math.min(nowC, cutC);
+    this.plannedC = KilnCurve.celsiusAt(firing.reviewed().path().legs(), cutHours);
+    this.cutC = Math.max(plannedC, nowC); // a kiln that is hotter now was hotter than planned
+    this.nowC = nowC;
   }
 
   /** What to do. */
@@ -198,7 +200,7 @@ public final class PowerCut {
     return new FiringSegment(
         whole.name(),
         whole.rateCPerHour(),
-        OptionalDouble.of(cutC),
+        OptionalDouble.of(plannedC),
         Math.min(whole.holdMinutes(), held),
         whole.note());
   }

@@ -110,7 +110,7 @@ public final class SheetPapers {
             + FiringService.MODEL
             + ", printed "
             + DAY.format(ZonedDateTime.now(now))
-            + ".",
+            + ". Makers' instructions, local codes and a licensed electrician come first.",
         letter);
   }
 

@@ -181,4 +181,12 @@ class KilnWireTest extends FreshBenchTest {
     assertThat(answer.getAsJsonObject("caution").get("words").getAsString()).contains("lid");
     assertThat(answer.getAsJsonArray("words").toString()).hasSizeGreaterThan(40);
   }
+
+  @Test
+  void aDisplayAboveThePlanIsBelieved() throws Exception {
+    JsonObject answer = ask("firing/power-cut", SIX + ",\"cut\":{\"after_h\":12,\"now_c\":690}}");
+    assertThat(answer.get("now_c").getAsDouble()).isEqualTo(690);
+    assertThat(answer.get("at_cut_c").getAsDouble()).isEqualTo(690);
+    assertThat(answer.get("advice").getAsString()).isEqualTo("soak");
+  }
 }

@@ -94,9 +94,8 @@ public final class FiringSimulation {
   private SimulatedFiring run() {
     for (KilnLeg leg : legs) {
       follow(leg);
-      book.endLine(leg, heat.celsius(0));
+      book.endLine(leg, moment(leg, leg.toC()), after, watches.get(0));
     }
-    heat.copyTo(after);
     List<StressOutcome> outcomes = new ArrayList<>();
     for (StressWatch watch : watches) {
       StressOutcome outcome = watch.outcome(material, after);
@@ -134,9 +133,7 @@ public final class FiringSimulation {
     steps++;
     change = changed(length);
     layers.advance(before, after, length, bonded);
-    var moment =
-        new StressWatch.Moment(
-            seconds / 3600, kilnC, leg.line(), seconds <= topSeconds, heat.spacingM() * 1000);
+    StressWatch.Moment moment = moment(leg, kilnC);
     if (bonded) {
       for (StressWatch watch : watches) {
         watch.advance(layers, moment);
@@ -145,6 +142,11 @@ public final class FiringSimulation {
       bonded = load.glass().viscosity().log10Equilibrium(change.coldestC()) <= BONDS_LOG10;
     }
     book.note(moment, after, watches.get(0));
+  }
+
+  private StressWatch.Moment moment(KilnLeg leg, double kilnC) {
+    return new StressWatch.Moment(
+        seconds / 3600, kilnC, leg.line(), seconds <= topSeconds, heat.spacingM() * 1000);
   }
 
   private void moveHeat(KilnLeg leg, double in, double length, boolean implicit) {
@@ -189,7 +191,6 @@ public final class FiringSimulation {
         flat.imbalancePa());
   }
 
-  /** Seconds until the kiln has been at its highest for the last time. */
   private static double hours(List<KilnLeg> legs) {
     double seconds = 0;
     for (KilnLeg leg : legs) {
@@ -198,7 +199,10 @@ public final class FiringSimulation {
     return seconds / 3600;
   }
 
-  /** Glass that is hottest at the start has no way up. */
+  /**
+   * Seconds until the kiln has been at its highest for the last time; glass that is hottest at the
+   * start has no way up.
+   */
   private static double secondsToTop(List<KilnLeg> legs, double startC) {
     double highest = Math.max(startC, legs.get(0).fromC());
     double passed = 0;

@@ -27,4 +27,14 @@ public record LayerSample(
   public double faceC() {
     return celsius.get(celsius.size() - 1);
   }
+
+  /** Returns the deepest layer's stress, MPa. */
+  public double coreMpa() {
+    return stressMpa.get(0);
+  }
+
+  /** Returns the exposed face's stress, MPa. */
+  public double faceMpa() {
+    return stressMpa.get(stressMpa.size() - 1);
+  }
 }

@@ -3,7 +3,10 @@ package org.lehrcase.core.glass.stress;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Keeps enough of a run to draw it: a few hundred moments, and the lag on every line. */
+/**
+ * Keeps enough of a run to draw it: a few hundred moments, the end of every line among them, and
+ * the lag on every line.
+ */
 final class SampleBook {
   private static final int PARTS = 160;
   private static final double KELVIN = 6;
@@ -27,8 +30,12 @@ final class SampleBook {
     }
   }
 
-  void endLine(KilnLeg leg, double coreC) {
-    double atEnd = Math.abs(leg.toC() - coreC);
+  /** Ends a leg; the moment is the last that was noted. */
+  void endLine(KilnLeg leg, StressWatch.Moment moment, double[] celsius, StressWatch watch) {
+    double atEnd = Math.abs(leg.toC() - celsius[0]);
+    if (moment.hours() > lastHours) {
+      keep(moment, celsius, watch);
+    }
     int last = lags.size() - 1;
     if (last >= 0 && lags.get(last).line() == leg.line()) {
       double larger = Math.max(lags.get(last).largestK(), largestK);

@@ -11,7 +11,7 @@ import java.util.List;
  * @param endCoreC core at the end
  * @param outcomes stress, one for each way of looking: with and without structural relaxation, held
  *     flat and free to bow (alike if both faces are exposed)
- * @param samples the block over time
+ * @param samples the block over time, with the end of every leg among them
  * @param steps time steps taken
  */
 public record SimulatedFiring(
@@ -47,6 +47,17 @@ public record SimulatedFiring(
       }
     }
     throw new IllegalStateException("not looked at: " + relaxation + ", " + support);
+  }
+
+  /** Returns the sample nearest to a time, hours since the start. */
+  public LayerSample at(double hours) {
+    LayerSample nearest = samples.get(0);
+    for (LayerSample sample : samples) {
+      if (Math.abs(sample.hours() - hours) < Math.abs(nearest.hours() - hours)) {
+        nearest = sample;
+      }
+    }
+    return nearest;
   }
 
   /** Returns the figure to show first: with structural relaxation, held flat. */

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lehrcase.core.glass.KilnPace;
 import org.lehrcase.core.glass.heat.Faces;
+import org.lehrcase.core.glass.heat.SteadyRamp;
 import org.lehrcase.core.glass.kind.GlassKind;
 import org.lehrcase.core.glass.kind.GlassKinds;
 
@@ -160,9 +161,19 @@ class PublishedTablesTest {
     if (mm > 20 || faces == Faces.ONE) {
       assertThat(one).isGreaterThan(two);
     } else {
-      // here dams and shelf limit both; the block's own limit is still the lower one
+      // here dams and shelf limit both
       assertThat(one).isGreaterThanOrEqualTo(two);
     }
+  }
+
+  @ParameterizedTest(name = "{0} mm")
+  @CsvSource({"12, BOTH", "12, ONE", "17, BOTH", "28, ONE", "44, BOTH", "70, ONE", "120, ONE"})
+  void theStackItselfBearsMoreThanTheBlock(double mm, Faces faces) {
+    // common practice, no source; without dams and shelf: the core 50 K behind, against tension
+    Block stack = Block.of(mm, faces, false);
+    double lag = SteadyRamp.of(stack.slab(), GLASS.material()).rateForLag(50) * 3600;
+    var rule = new AnnealRule(GLASS, Block.of(mm, faces, true), CautionLevel.PUBLISHED, 20);
+    assertThat(lag).isGreaterThan(rule.heatingCPerHour());
   }
 
   @Test

@@ -151,6 +151,21 @@ class FiringSimulationTest {
   }
 
   @Test
+  void theEndOfEveryLegIsAmongTheSamples() {
+    List<KilnLeg> legs =
+        List.of(ramp(700, 505, 200), KilnLeg.even(1, 505, 505, 3600), ramp(505, 401.3, 37));
+    SimulatedFiring fired = FiringSimulation.run(fused(19, Faces.ONE, 700), legs);
+    double hours = 0;
+    for (KilnLeg leg : legs) {
+      hours += leg.seconds() / 3600;
+      LayerSample end = fired.at(hours);
+      assertThat(end.hours()).isCloseTo(hours, within(1e-6));
+      assertThat(end.faceC()).isCloseTo(leg.toC(), within(1e-6));
+    }
+    assertThat(fired.at(hours).coreC()).isCloseTo(fired.endCoreC(), within(1e-12));
+  }
+
+  @Test
   void twiceTheAccuracyChangesLittle() {
     List<KilnLeg> legs =
         List.of(ramp(790, 505, 250), KilnLeg.even(1, 505, 505, 4 * 3600), ramp(505, 60, 12));
